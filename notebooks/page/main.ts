@@ -1,0 +1,2 @@
+const page = document.querySelector("#page");
+if (page) page.textContent = "Steady Boil";
