@@ -1,0 +1,188 @@
+import { given, notebook, worked } from "../lib/lines/index.ts";
+
+const inTheTank = "Salts in the bath";
+const tank = "Tank, inside";
+const air = "Air";
+const wanted = "Wanted";
+const instruments = "Thermometer and cup";
+
+/** One firing: how fast the bath boiled water off, and how much of the hold stood in its band. */
+export default notebook({
+  name: "One run",
+  asks: "How did that run go?",
+  lines: {
+    log: given("", undefined, { takes: "anything", hidden: true }),
+
+    "sodium hydroxide": given("", "weighed", { takes: "mass", unit: "lb", metricUnit: "kg", group: inTheTank }),
+    "sodium nitrate": given("", "weighed", { takes: "mass", unit: "lb", metricUnit: "kg", group: inTheTank }),
+    "sodium nitrite": given("", "weighed", { takes: "mass", unit: "lb", metricUnit: "kg", group: inTheTank, rare: true }),
+    "potassium nitrate": given("", "weighed", {
+      takes: "mass",
+      unit: "lb",
+      metricUnit: "kg",
+      group: inTheTank,
+      rare: true,
+    }),
+    "ready-mixed salt": given("", "weighed", {
+      takes: "mass",
+      unit: "lb",
+      metricUnit: "kg",
+      group: inTheTank,
+      about: "A salt bought ready mixed: its whole weight. The shares below come from its safety data sheet.",
+    }),
+    "hydroxide in the mix": given("", "from the label", {
+      takes: "share",
+      unit: "%",
+      group: inTheTank,
+      about: "Sodium hydroxide in the ready-mixed salt, as its safety data sheet gives it: 60-80 %.",
+      rare: true,
+    }),
+    "nitrate in the mix": given("", "from the label", {
+      takes: "share",
+      unit: "%",
+      group: inTheTank,
+      about: "Sodium nitrate in the ready-mixed salt, as its safety data sheet gives it: 15-40 %.",
+      rare: true,
+    }),
+    "nitrite in the mix": given("", "from the label", {
+      takes: "share",
+      unit: "%",
+      group: inTheTank,
+      about: "Sodium nitrite in the ready-mixed salt, as its safety data sheet gives it.",
+      rare: true,
+    }),
+    "water at the start": given("", "measured", {
+      takes: "water",
+      unit: "gal",
+      metricUnit: "l",
+      key: "water_start",
+      group: inTheTank,
+      about: "Water in the tank at the first row of the log. Leave it blank if you don't know.",
+    }),
+
+    "tank length": given("", "measured", { takes: "length", unit: "in", metricUnit: "cm", group: tank }),
+    "tank width": given("", "measured", { takes: "length", unit: "in", metricUnit: "cm", group: tank }),
+    "liquid depth": given("", "measured", {
+      takes: "length",
+      unit: "in",
+      metricUnit: "cm",
+      group: tank,
+      about: "How deep the liquid stood when the bath first boiled. With the tank's size it tells the salts when nobody weighed them.",
+    }),
+
+    altitude: given("", "published", { takes: "length", unit: "ft", metricUnit: "m", group: air }),
+    "air pressure": given("", "measured", {
+      takes: "pressure",
+      unit: "inHg",
+      metricUnit: "hPa",
+      group: air,
+      about: "A barometer's own reading at the tank, not the weather report's, which is corrected to sea level. It goes before the altitude.",
+    }),
+
+    target: given("292 °F", undefined, { takes: "temperature", unit: "°F", metricUnit: "°C", group: wanted, exact: true }),
+    band: given("2 °F", undefined, {
+      takes: "temperature difference",
+      unit: "°F",
+      metricUnit: "°C",
+      group: wanted,
+      exact: true,
+      about: "How far from the target is still good, up or down.",
+    }),
+
+    thermometer: given("type K probe, standard", undefined, {
+      takes: "words",
+      group: instruments,
+      choices: [
+        "type K probe, standard",
+        "type K probe, special limits",
+        "type J probe, standard",
+        "type T probe, standard",
+        "dial, 50-550 °F",
+      ],
+    }),
+    "thermometer in boiling water": given("", "measured", {
+      takes: "temperature",
+      unit: "°F",
+      metricUnit: "°C",
+      group: instruments,
+      rare: true,
+      about: "What it read in plain boiling water. That fixes its error there; at bath heat it is still a little less sure.",
+    }),
+    "barometer at that check": given("", "measured", {
+      takes: "pressure",
+      unit: "inHg",
+      metricUnit: "hPa",
+      group: instruments,
+      rare: true,
+      about: "The air pressure when it was checked. Blank: the pressure of this run.",
+    }),
+    "water measured by": given("measuring cup", undefined, {
+      takes: "words",
+      group: instruments,
+      choices: ["measuring cup", "marked jug", "scale"],
+      about: "A cup is taken as good to 6 % all night (95 %) and 10 % a pour, a marked jug to half that, a scale to 1 %.",
+    }),
+
+    "pressure at the tank": worked("station pressure(air pressure, altitude)", "inHg", { metricUnit: "hPa" }),
+    "thermometer reads high by": worked(
+      "thermometer error(thermometer, thermometer in boiling water, barometer at that check, pressure at the tank)",
+      "°F",
+      { metricUnit: "°C" },
+    ),
+    "salts known": worked(
+      "salts of bath(sodium hydroxide, sodium nitrate, sodium nitrite, potassium nitrate, ready-mixed salt, hydroxide in the mix, nitrate in the mix, nitrite in the mix, liquid depth, tank length, tank width)",
+      undefined,
+      { hidden: true },
+    ),
+    "water balance": worked(
+      "balance of run(log, salts known, water at the start, pressure at the tank, target, band, thermometer reads high by, water measured by)",
+      undefined,
+      { hidden: true },
+    ),
+
+    "lower limit": worked("target - band", "°F", { metricUnit: "°C", hidden: true, plain: true }),
+    "upper limit": worked("target + band", "°F", { metricUnit: "°C", hidden: true, plain: true }),
+    "minutes in the band": worked("time in band of water balance", "min", { key: "minutes_in_band" }),
+    "hold time": worked("hold time of water balance", "min", { plain: true }),
+    "boil-off": worked("boil-off of water balance", "fl oz/min", { metricUnit: "ml/min", mark: "water" }),
+    "boil-off an hour": worked("boil-off", "gal/h", { metricUnit: "l/h", hidden: true }),
+    "make-up water": worked("make-up water of water balance", "fl oz/min", {
+      metricUnit: "ml/min",
+      key: "make_up",
+      mark: "water",
+      about: "Cold water a minute that would have held the ratio on this fire: the heat that went into steam, into warming the bath and into the pours, all spent on make-up water.",
+    }),
+    "poured a minute": worked("poured a minute of water balance", "fl oz/min", { metricUnit: "ml/min", mark: "water" }),
+    "poured in all": worked("poured of water balance", "fl oz", { metricUnit: "ml" }),
+    "not written down": worked("not written down of water balance", "fl oz", {
+      metricUnit: "ml",
+      about: "What the feed jug lost beyond the pours that were written.",
+    }),
+    "ratio at the start": worked("ratio at the start of water balance", "lb/gal", { metricUnit: "kg/l", key: "ratio_start" }),
+    "ratio at the end": worked("ratio at the end of water balance", "lb/gal", { metricUnit: "kg/l", key: "ratio_end" }),
+    "water at the first boil": worked("water at the first boil of water balance", "gal", { metricUnit: "l" }),
+    "water at the end": worked("water at the end of water balance", "gal", { metricUnit: "l", key: "water_end" }),
+    "salts in the bath": worked("salts of water balance", "lb", { metricUnit: "kg" }),
+    "drift left alone": worked("drift left alone of water balance", "°F/min", {
+      metricUnit: "°C/min",
+      about: "How fast the boiling point climbs, at the target, when nothing is poured.",
+    }),
+  },
+  answer: [
+    {
+      says: "It stood in its band, {lower limit} to {upper limit}, for {minutes in the band} of the {hold time}.",
+      otherwise: "The log doesn't say yet how long it stood in its band.",
+    },
+    {
+      says: "It boiled off {boil-off} a minute, {boil-off an hour} an hour, and its ratio went from {ratio at the start} to {ratio at the end}.",
+      otherwise: "How fast it boils water off can't be said yet.",
+    },
+    {
+      says: "You poured {poured a minute} a minute; to hold its ratio it takes {make-up water}.",
+      otherwise: { says: "Nothing poured is written; to hold its ratio it takes {make-up water} a minute." },
+      caution:
+        "Danger. Water poured into a bath far above the boil of water flashes to steam and throws caustic. A thin steady feed, never a dump; face shield, gauntlets and apron on. The salt's safety data sheet comes first.",
+    },
+  ],
+  figures: ["hold replayed", "ratio and boiling point", "water gone"],
+});
