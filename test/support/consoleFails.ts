@@ -1,20 +1,19 @@
-import { afterEach, beforeEach, vi } from "vitest";
+import { afterAll, afterEach } from "vitest";
 
 const ways = ["log", "info", "warn", "error", "debug"] as const;
-let said: string[] = [];
+const said: string[] = [];
 
-beforeEach(() => {
-  said = [];
-  for (const way of ways) {
-    vi.spyOn(console, way).mockImplementation((...words: unknown[]) => {
-      said.push(`console.${way}: ${words.map(String).join(" ")}`);
-    });
-  }
-});
+for (const way of ways) {
+  console[way] = (...words: unknown[]) => {
+    said.push(`console.${way}: ${words.map(String).join(" ")}`);
+  };
+}
 
-afterEach(() => {
-  const heard = said;
-  said = [];
-  for (const way of ways) vi.mocked(console[way]).mockRestore?.();
+function refuseConsole(): void {
+  const heard = said.splice(0);
   if (heard.length > 0) throw new Error(`The library wrote to the console; it may not.\n${heard.join("\n")}`);
-});
+}
+
+afterEach(refuseConsole);
+// What was said while a file was read, before or after its tests.
+afterAll(refuseConsole);
