@@ -12,6 +12,10 @@ test.each<[given: unknown, gives: string]>([
   [101325, "101,325 Pa"],
   [1.5e-7, "1.5e-7"],
   [{ a: 0.23611, b: 1 }, "{ a: 0.2361..., ... }"],
+  [0.23619, "0.2361..."],
+  ["−1.5 °F", '"−1.5 °F"'],
+  ["10\u00a0kg", '"10 kg"'],
+  [[0, 5], "0, 5"],
   [{ a: {} }, "{ a: … }"],
   ["In the file: nothing", '"In the file…"'],
 ])("differs(%j, %j) finds nothing", (given, gives) => {

@@ -71,20 +71,29 @@ class Near {
   readonly value: number;
   readonly half: number;
   constructor(text: string) {
-    this.value = Number(text);
-    const [digits = "", power = "0"] = text.toLowerCase().split("e");
+    const bare = text.replace(/\.\.\.|…/, "");
+    this.value = Number(bare);
+    const [digits = "", power = "0"] = bare.toLowerCase().split("e");
     const shown = 10 ** (Number(power) - (digits.split(".")[1]?.length ?? 0));
-    this.half = Math.max(0.5001 * shown, 1e-12 * Math.abs(this.value));
+    // "0.2361..." is cut off, not rounded.
+    this.half = Math.max((bare === text ? 0.5001 : 1) * shown, 1e-12 * Math.abs(this.value));
   }
 }
 
-const numbers = /"(?:[^"\\]|\\.)*"|'(?:[^'\\]|\\.)*'|`[^`]*`|[\w$]*[A-Za-z_$][\w$]*|\d+(?:\.\d+)?(?:e[+-]?\d+)?/gi;
+const numbers =
+  /"(?:[^"\\]|\\.)*"|'(?:[^'\\]|\\.)*'|`[^`]*`|[\w$]*[A-Za-z_$][\w$]*|\d+(?:\.\d+)?(?:e[+-]?\d+)?(?:\.\.\.|…)?|−(?=\d)/gi;
 
 /** What the comment leaves out with "…". */
 const anything = Symbol("anything");
 
-function difference(given: unknown, wanted: unknown, place: string): string | undefined {
+/** A comment shows a blank where the text has one that does not break. */
+const plainBlanks = (text: string): string => text.replace(/\p{Zs}/gu, " ");
+
+function difference(result: unknown, wanted: unknown, place: string): string | undefined {
+  const given: unknown = result instanceof Float64Array ? [...result] : result;
   if (wanted === anything) return given === undefined ? `${place} is missing` : undefined;
+  if (typeof wanted === "string" && typeof given === "string" && plainBlanks(given) === plainBlanks(wanted))
+    return undefined;
   if (typeof wanted === "string" && typeof given === "string" && wanted.endsWith("…") && !given.endsWith("…"))
     return given.startsWith(wanted.slice(0, -1)) ? undefined : `${place} is ${JSON.stringify(given)}`;
   if (wanted instanceof Near) {
@@ -107,25 +116,28 @@ function difference(given: unknown, wanted: unknown, place: string): string | un
 export function differs(given: unknown, gives: string): string | undefined {
   const text = gives
     .replace(/^(?:→|=>|≈|~|=|about|gives|is)\s*/i, "")
-    .replace(/−(?=\d)/g, "-")
-    .replace(/(?<=\d)(?:\.\.\.|…)/g, "")
-    .replace(/,?\s*(?:\.\.\.|…)(?=\s*[}\]])/g, "")
+    .replace(/(?<!\d),?\s*(?:\.\.\.|…)(?=\s*[}\]])|,\s*(?:\.\.\.|…)(?=\s*[}\]])/g, "")
     .replace(/:(?=\s*[,}])/g, ": anything");
-  const marked = text.replace(numbers, (token) => (/^\d/.test(token) ? `near("${token}")` : token));
+  const marked = text.replace(numbers, (token) =>
+    /^\d/.test(token) ? `near("${token}")` : token === "−" ? "-" : token,
+  );
   const read = (code: string): unknown => {
     const near = (digits: string) => new Near(digits);
     const value: unknown = new Function(
       "near",
       "anything",
       `"use strict"; return (${code.replace(/-\s*near\("/g, 'near("-')});`,
-    )(near);
+    )(near, anything);
     return value;
   };
   try {
-    return difference(given, read(marked), "it");
+    const list = (Array.isArray(given) || ArrayBuffer.isView(given)) && !text.startsWith("[");
+    return difference(given, read(list ? `[${marked}]` : marked), "it");
   } catch {
     const [, number] =
-      /^(-?\d+(?:\.\d+)?(?:e[+-]?\d+)?)(?=[\s,;:(]|$)/i.exec(text.replace(/(?<=\d),(?=\d{3})/g, "")) ?? [];
+      /^(-?\d+(?:\.\d+)?(?:e[+-]?\d+)?(?:\.\.\.|…)?)(?=[\s,;:(]|$)/i.exec(
+        text.replace(/(?<=\d),(?=\d{3})/g, "").replace(/^−/, "-"),
+      ) ?? [];
     if (number !== undefined) return difference(given, new Near(number), "it");
     const [, literal] =
       /^("(?:[^"\\]|\\.)*"|true|false|undefined|null|\[[^\]]*\]|\{[^{}]*\})(?=[\s,;:(])/.exec(text) ?? [];
