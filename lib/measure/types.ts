@@ -47,3 +47,50 @@ export interface Unread {
   readonly expected: string;
   readonly remedy: string;
 }
+
+/** What sort of quantity is meant. Two kinds can share a dimension: a mass and an amount of water are both kg. */
+export type Kind =
+  | "number"
+  | "share"
+  | "mass"
+  | "water"
+  | "length"
+  | "area"
+  | "volume"
+  | "time"
+  | "temperature"
+  | "temperature difference"
+  | "temperature rate"
+  | "pressure"
+  | "energy"
+  | "power"
+  | "heat flux"
+  | "mass flow"
+  | "water flow"
+  | "hourly water flow"
+  | "volume flow"
+  | "density"
+  | "salt to water"
+  | "rate"
+  | "money"
+  | "price by mass";
+
+export type UnitSystem = "US" | "metric";
+
+/** SI value = (number in the unit + offset) x factor. Only the scales of temperature have an offset. */
+export interface Unit {
+  /** As our table spells it: "fl oz", "°F", "BTU/(h ft²)". */
+  readonly symbol: string;
+  readonly dimension: Dimension;
+  readonly factor: number;
+  readonly offset?: number;
+}
+
+/** What a field expects: the kind, and the unit taken when none is written. */
+export interface Expected {
+  readonly kind: Kind;
+  readonly unit?: string;
+  /** Smallest and largest value that makes sense here, SI. Outside, the text is refused with a reason. */
+  readonly atLeast?: number;
+  readonly atMost?: number;
+}
