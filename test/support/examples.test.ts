@@ -16,6 +16,7 @@ test.each<[given: unknown, gives: string]>([
   ["−1.5 °F", '"−1.5 °F"'],
   ["10\u00a0kg", '"10 kg"'],
   [[0, 5], "0, 5"],
+  [["a", "b", "c"], '["a", "b", …]'],
   [{ a: {} }, "{ a: … }"],
   ["In the file: nothing", '"In the file…"'],
 ])("differs(%j, %j) finds nothing", (given, gives) => {

@@ -103,7 +103,11 @@ function difference(result: unknown, wanted: unknown, place: string): string | u
   if (typeof wanted !== "object" || wanted === null)
     return Object.is(given, wanted) ? undefined : `${place} is ${JSON.stringify(given)}, not ${JSON.stringify(wanted)}`;
   if (typeof given !== "object" || given === null) return `${place} is ${String(given)}`;
-  if (Array.isArray(wanted) && (!Array.isArray(given) || given.length !== wanted.length))
+  const cut = Array.isArray(wanted) && wanted.at(-1) === anything ? wanted.pop() : undefined;
+  if (
+    Array.isArray(wanted) &&
+    (!Array.isArray(given) || given.length < wanted.length || (!cut && given.length > wanted.length))
+  )
     return `${place} is ${JSON.stringify(given)}`;
   for (const [key, one] of Object.entries(wanted)) {
     const wrong = difference(Reflect.get(given, key), one, `${place}.${key}`);
@@ -116,7 +120,8 @@ function difference(result: unknown, wanted: unknown, place: string): string | u
 export function differs(given: unknown, gives: string): string | undefined {
   const text = gives
     .replace(/^(?:→|=>|≈|~|=|about|gives|is)\s*/i, "")
-    .replace(/(?<!\d),?\s*(?:\.\.\.|…)(?=\s*[}\]])|,\s*(?:\.\.\.|…)(?=\s*[}\]])/g, "")
+    .replace(/(?:\.\.\.|…)(?=\s*\])/g, "anything")
+    .replace(/(?<!\d),?\s*(?:\.\.\.|…)(?=\s*})|,\s*(?:\.\.\.|…)(?=\s*})/g, "")
     .replace(/:(?=\s*[,}])/g, ": anything");
   const marked = text.replace(numbers, (token) =>
     /^\d/.test(token) ? `near("${token}")` : token === "−" ? "-" : token,
