@@ -1,5 +1,7 @@
+import { zeroCelsius } from "./constants.ts";
 import { needNumber, plain } from "./needNumber.ts";
 import { saturationPressureUnchecked } from "./saturationPressure.ts";
+import { stepped } from "./stepped.ts";
 
 /** Where the correlations of the boiling line hold. */
 export const lowestPressureMixed = 65_000;
@@ -17,14 +19,17 @@ export function needBoilingPressure(p: number, mixed: boolean): void {
   else needNumber("pressure", p, lowestPressureSoda, highestPressure, "Pa", "for sodium hydroxide alone");
 }
 
+const leastWaterSteps = [
+  [0, 0.582],
+  [20, 0.5],
+  [60, 0.353],
+  [70, 0.3],
+  [150, 0.2],
+] as const;
+
 /** Least water mass fraction of the hydroxide equation at a temperature, K (Olsson et al. 1997, range of validity). */
 export function leastWater(T: number): number {
-  const t = T - 273.15;
-  if (t <= 20) return 0.582;
-  if (t <= 60) return 0.5;
-  if (t <= 70) return 0.353;
-  if (t <= 150) return 0.3;
-  return 0.2;
+  return stepped(leastWaterSteps, T - zeroCelsius);
 }
 
 /** Why a brine that boils at T under p, as strong as u kg of hydroxide per kg of water, is out of range; or nothing. */

@@ -1,6 +1,9 @@
 export { barometerToPressure } from "./barometerToPressure.ts";
 export { boilingPoint } from "./boilingPoint.ts";
 export { boilingPointSlope } from "./boilingPointSlope.ts";
+export { brineDensity } from "./brineDensity.ts";
+export { brineEnthalpy } from "./brineEnthalpy.ts";
+export { brineHeatCapacity } from "./brineHeatCapacity.ts";
 export {
   airGasConstant,
   atmosphere,
@@ -10,10 +13,29 @@ export {
   waterMolarMass,
   zeroCelsius,
 } from "./constants.ts";
+export { departedBoilingPoint, departedSaltRatio } from "./departedBoilingPoint.ts";
+export { evaporationHeat } from "./evaporationHeat.ts";
+export { saltCurvePrior } from "./saltCurvePrior.ts";
 export { saltRatio } from "./saltRatio.ts";
 export { saturationPressure } from "./saturationPressure.ts";
 export { saturationTemperature } from "./saturationTemperature.ts";
+export { solubility } from "./solubility.ts";
 export { standardAltitude } from "./standardAltitude.ts";
 export { standardPressure } from "./standardPressure.ts";
-export type { Brine, Salt } from "./types.ts";
+export { steamEnthalpy } from "./steamEnthalpy.ts";
+export { thermometerOffset } from "./thermometerOffset.ts";
+export { thermometerKinds, thermometerTolerance } from "./thermometerTolerance.ts";
+export type {
+  Brine,
+  CurveDeparture,
+  Salt,
+  Solubility,
+  ThermometerCheck,
+  ThermometerKind,
+  ThermometerOffset,
+  ThermometerTolerance,
+} from "./types.ts";
 export { salts } from "./types.ts";
+export { waterDensity } from "./waterDensity.ts";
+export { waterEnthalpy } from "./waterEnthalpy.ts";
+export { waterInBrineEnthalpy } from "./waterInBrineEnthalpy.ts";

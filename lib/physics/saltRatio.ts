@@ -2,7 +2,7 @@ import { boilingLine, sodaBoilingPoint, waterAccounted } from "./boilingLine.ts"
 import { needBoilingPressure, outOfRange, strongestSoda } from "./boilingRange.ts";
 import { findZero } from "./findZero.ts";
 import { plain } from "./needNumber.ts";
-import { needBrine, shareOf } from "./readBrine.ts";
+import { needBrine } from "./readBrine.ts";
 import type { Brine } from "./types.ts";
 
 /**
