@@ -12,7 +12,17 @@ export interface Fact {
 /** Facts by line name: "sodium hydroxide", "altitude", "tank length" … */
 export type Facts = Readonly<Record<string, Fact>>;
 
-interface Kept {
+/** What an item said before it was changed. */
+export interface Was {
+  /** When it stopped saying so, ISO 8601 in UTC. */
+  readonly at: string;
+  /** The line, or the part of the item, that was changed. */
+  readonly what: string;
+  readonly was: string;
+}
+
+/** What every setup, bath, run and notebook of the record carries. */
+export interface Kept {
   readonly id: string;
   /** When it was last changed, ISO 8601 in UTC: between two open tabs the later change wins. */
   readonly changed: string;
@@ -21,6 +31,8 @@ interface Kept {
   readonly invented?: boolean;
   /** Thrown away by the maker: kept, so that it can be brought back. */
   readonly removed?: boolean;
+  /** What it said before each change, oldest first. */
+  readonly history?: readonly Was[];
 }
 
 /** A tank, its burner and cylinder, its thermometer. Holds no salts. */
@@ -55,15 +67,63 @@ export interface KeptRun extends Kept {
   readonly outcome?: string;
 }
 
+/** A notebook of the maker's own, as plain data. */
+export interface KeptNotebook extends Kept {
+  readonly notebook: unknown;
+}
+
+export interface Settings {
+  readonly units: "US" | "metric";
+  /** Id of the run that was open last. */
+  readonly openRun?: string;
+  /** When the settings were last changed, ISO 8601 in UTC. */
+  readonly changed?: string;
+}
+
 export interface ShopRecord {
   /** Number of the schema this record follows. */
   readonly schema: 1;
   readonly kind: "shop record";
   readonly id: string;
   readonly saved: string;
-  readonly settings: { readonly units: "US" | "metric"; readonly openRun?: string };
+  readonly settings: Settings;
   readonly setups: readonly Setup[];
   readonly baths: readonly Bath[];
   readonly runs: readonly KeptRun[];
-  readonly notebooks: readonly (Kept & { readonly notebook: unknown })[];
+  readonly notebooks: readonly KeptNotebook[];
 }
+
+/** The lists of a shop record, each by the name of its field, and what it holds. */
+export interface Lists {
+  readonly setups: Setup;
+  readonly baths: Bath;
+  readonly runs: KeptRun;
+  readonly notebooks: KeptNotebook;
+}
+
+export type ListName = keyof Lists;
+
+/** When a change is made, ISO 8601 in UTC, and where new ids come from: handed in, so that a test can fix both. */
+export interface Moment {
+  readonly now: string;
+  readonly newId: () => string;
+}
+
+/** Why a file is not a shop record that can be opened, worded for the maker. The file itself is never changed. */
+export interface RecordProblem {
+  /** The place in words: `runs, 3rd ("Tuesday"), facts, "altitude"`. */
+  readonly where: string;
+  /** The same place as a JSON Pointer (RFC 6901), "" for the whole file. */
+  readonly pointer: string;
+  readonly read: string;
+  readonly expected: string;
+  readonly remedy: string;
+}
+
+export type RecordReading =
+  | {
+      readonly record: ShopRecord;
+      /** The number of the older schema that the text followed, where it was brought up to date. */
+      readonly upgradedFrom?: number;
+    }
+  | { readonly problem: RecordProblem };

@@ -1,0 +1,40 @@
+import { later } from "./later.ts";
+import { listNames } from "./listNames.ts";
+import { mergeItem } from "./mergeItem.ts";
+import { same } from "./same.ts";
+import type { Kept, ShopRecord } from "./types.ts";
+
+/**
+ * Takes one change back out of a record that may have gone on since: only what that change touched returns to what it
+ * was, so that what another tab wrote in the meantime stands. An item that the change added is thrown away, not gone.
+ *
+ * @param record - the record as it is now.
+ * @param before - as it was before the change.
+ * @param after - as it was right after it.
+ * @param now - when, ISO 8601.
+ * @returns the record; calling it with `before` and `after` exchanged does the change again.
+ * @example
+ * takeBack(after, before, after, thisMoment().now); // before, with later stamps
+ */
+export function takeBack(record: ShopRecord, before: ShopRecord, after: ShopRecord, now: string): ShopRecord {
+  const lists = listNames.map((list) => {
+    const old = new Map(before[list].map((item) => [item.id, item as Kept]));
+    const next = new Map(after[list].map((item) => [item.id, item as Kept]));
+    const items = record[list].map((item: Kept): Kept => {
+      const [was, became] = [old.get(item.id), next.get(item.id)];
+      if (was === became || (was !== undefined && same(was, became))) return item;
+      const changed = later(item.changed, now);
+      if (became === undefined) return { ...item, removed: false, changed };
+      if (was === undefined) return { ...item, removed: true, changed };
+      const back = mergeItem(became, was, item, "mine").item;
+      const { history: _, ...plain } = back;
+      return { ...plain, changed, ...(was.history === undefined ? {} : { history: was.history }) };
+    });
+    return [list, items] as const;
+  });
+  const untouched = same(before.settings, after.settings);
+  const settings = untouched
+    ? record.settings
+    : { ...before.settings, changed: later(record.settings.changed ?? "", now) };
+  return { ...record, settings, ...Object.fromEntries(lists) };
+}

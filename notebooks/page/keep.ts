@@ -1,0 +1,35 @@
+import type { ShopRecord } from "../../lib/record/index.ts";
+import { browserStorage } from "./keep/browserStorage.ts";
+import { openShopIn, type Shop } from "./keep/shop.ts";
+
+export type { Earlier } from "./keep/earlier.ts";
+export type { News, NotKept, Shop, Taken } from "./keep/shop.ts";
+export type { How } from "./keep/takeCopy.ts";
+
+/** Opens the shop record that this browser keeps, or the demo on a first visit. Never fails: see `shop.problem`. */
+export function openShop(options: { readonly demo?: ShopRecord }): Promise<Shop> {
+  return openShopIn({ ...options, storage: browserStorage() });
+}
+
+/**
+ * Hands a text to the browser's download, which works from a file address and without asking for a permission.
+ * `type` is the media type of the file.
+ */
+export function download(name: string, text: string, type = "application/json"): void {
+  const address = URL.createObjectURL(new Blob([text], { type }));
+  const link = document.createElement("a");
+  link.href = address;
+  link.download = name;
+  link.hidden = true;
+  document.body.append(link);
+  link.click();
+  link.remove();
+  // Some browsers read the address only after the click has returned.
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+}
+
+/** Saves a copy of the shop record as one file, `steady-boil-shop-2026-11-25.json`. */
+export function saveCopy(shop: Shop): void {
+  const { name, text } = shop.copy();
+  download(name, text);
+}
