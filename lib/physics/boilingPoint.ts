@@ -21,7 +21,7 @@ import type { Brine } from "./types.ts";
  * (2012): most systems conform within the scatter of the data). Good to +1/-3 K at bath strength (95 %, a judgement);
  * `saltCurvePrior` states what a fit should start from.
  * @example
- * boilingPoint({ sodiumHydroxide: 1 }, 101325); // 419.6 K: 50 wt% lye boils at 146 °C
+ * boilingPoint({ sodiumHydroxide: 1 }, 101325); // 419.53 K: 50 wt% lye boils at 146 °C
  */
 export function boilingPoint(brine: Brine, p: number): number {
   needBrine(brine);

@@ -15,7 +15,7 @@ const step = 1e-4;
  * @throws RangeError as `boilingPoint`
  * Source: derivative of `boilingPoint`, by a central difference along the boiling line (error below 1e-6 of k).
  * @example
- * boilingPointSlope({ sodiumHydroxide: 0.89, sodiumNitrate: 0.445 }, 101325); // 39.8 K: 0.40 K for 1 % of the water
+ * boilingPointSlope({ sodiumHydroxide: 0.89, sodiumNitrate: 0.445 }, 101325); // 39.58 K: 0.40 K for 1 % of the water
  */
 export function boilingPointSlope(brine: Brine, p: number): number {
   boilingPoint(brine, p);

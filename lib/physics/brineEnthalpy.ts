@@ -23,7 +23,7 @@ const potassiumNitrateHeat = 1100;
  * Source: hydroxide Olsson, Jernqvist and Aly, Int. J. Thermophys. 18 (1997) 779; water IAPWS SR1-86(1992). The other
  * salts add a constant heat capacity and no heat of mixing, an approximation.
  * @example
- * brineEnthalpy({ sodiumHydroxide: 1 }, 362.65); // 507,400 J/kg: 50 wt% at 89.5 °C
+ * brineEnthalpy({ sodiumHydroxide: 1 }, 362.65); // 507613.6 J/kg: 50 wt% at 89.5 °C
  */
 export function brineEnthalpy(brine: Brine, T: number): number {
   return brineEnthalpyTotal(brine, 1, needEnthalpy(brine, T)) / (1 + totalSalt(brine));

@@ -12,7 +12,7 @@ const step = 0.05;
  * @throws RangeError as `brineEnthalpy`
  * Source: as `brineEnthalpy`, by a difference of 0.1 K (of 0.05 K at the cold end).
  * @example
- * brineHeatCapacity({ sodiumHydroxide: 0.89, sodiumNitrate: 0.445 }, 417.6); // 2,910 J/(kg K)
+ * brineHeatCapacity({ sodiumHydroxide: 0.89, sodiumNitrate: 0.445 }, 417.6); // 2902.6 J/(kg K), where plain water would have 4,290
  */
 export function brineHeatCapacity(brine: Brine, T: number): number {
   needEnthalpy(brine, T);

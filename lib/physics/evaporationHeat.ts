@@ -14,7 +14,7 @@ import { waterInBrineEnthalpy } from "./waterInBrineEnthalpy.ts";
  * Source: derived from `brineEnthalpy` and `steamEnthalpy`; within 3 % of what Clapeyron's equation makes of the
  * boiling curve.
  * @example
- * evaporationHeat({ sodiumHydroxide: 1 }, 101325); // 2.63e6 J/kg
+ * evaporationHeat({ sodiumHydroxide: 1 }, 101325); // 2.637e6 J/kg, 17 % more than the 2.256e6 of plain water
  */
 export function evaporationHeat(brine: Brine, p: number): number {
   const T = boilingPoint(brine, p);

@@ -13,7 +13,7 @@ import { steamIdeal, steamResidual } from "./steamRegion.ts";
  * @throws RangeError outside the range, or where water would be liquid
  * Source: IAPWS R7-97(2012), region 2, eqs. 15 to 17.
  * @example
- * steamEnthalpy(417.6, 101325); // 2,764,700 J/kg at 144.4 °C
+ * steamEnthalpy(417.6, 101325); // 2765458.2 J/kg at 144.4 °C
  */
 export function steamEnthalpy(T: number, p: number): number {
   needNumber("temperature", T, 273.15, 1073.15, "K");

@@ -11,7 +11,7 @@ import { waterDensity } from "./waterDensity.ts";
  * @throws RangeError outside 273.15 to 647 K
  * Source: IAPWS SR1-86(1992), eqs. 4 and 6.
  * @example
- * waterEnthalpy(373.15); // 419,100 J/kg
+ * waterEnthalpy(373.15); // 419162.8 J/kg
  */
 export function waterEnthalpy(T: number): number {
   const theta = needNumber("temperature", T, 273.15, 647, "K") / criticalTemperature;

@@ -13,7 +13,7 @@ const step = 1e-4;
  * @throws RangeError as `brineEnthalpy`
  * Source: derivative of `brineEnthalpy` by the mass of water, by a central difference.
  * @example
- * waterInBrineEnthalpy({ sodiumHydroxide: 1 }, 419.5); // 133,000 J/kg, where plain water would have 617,000
+ * waterInBrineEnthalpy({ sodiumHydroxide: 1 }, 419.5); // 132549.99 J/kg, where plain water would have 616,420
  */
 export function waterInBrineEnthalpy(brine: Brine, T: number): number {
   needEnthalpy(brine, T);
