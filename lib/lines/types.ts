@@ -1,4 +1,4 @@
-import type { Knowing, Value } from "../measure/types.ts";
+import type { Knowing, Value, Written } from "../measure/types.ts";
 
 /** A typed-in line: text as the maker wrote it. Empty text means "not given", which formulas can deal with. */
 export interface Given {
@@ -13,8 +13,21 @@ export interface Given {
   /** Heading under which the page lists the line, and a sentence for who asks what it is. */
   readonly group?: string;
   readonly about?: string;
-  /** A given that is not a number: the log itself, or one word of a few. */
+  /** Not listed among the givens: the log, or a line that the page shows in its own way. */
+  readonly hidden?: boolean;
+  /** Seldom needed: the page folds it away. */
+  readonly rare?: boolean;
+  /** Taken as exact unless a ± is written: a target is decided, not measured. */
+  readonly exact?: boolean;
+  /** A given that is not a number: one word of a few. */
   readonly choices?: readonly string[];
+  /**
+   * What the text is read as: a kind of quantity as lib/measure names it ("mass", "water", "temperature" …);
+   * "words", the text itself; or "anything", any number with or without a unit. Left out, it is the kind that `unit` tells.
+   */
+  readonly takes?: string;
+  /** An amount handed in as it is, in place of a text: what a fit found, with its doubt. */
+  readonly value?: Value;
 }
 
 /** A line worked out from others by one formula. `fitted` is the same, read out of a log. */
@@ -28,23 +41,37 @@ export interface Worked {
   readonly about?: string;
   /** Written out as a bare result of the page's own making (a table, a fit): never listed among the numbers. */
   readonly hidden?: boolean;
+  /** Shown without its spread: a limit that was decided, a span read off a clock. */
+  readonly plain?: boolean;
+  /** The thing in the figure whose mark the number wears in the answer. */
+  readonly mark?: string;
 }
 
 export type Line = Given | Worked;
+
+/** One clause of the answer, with line names in braces; `otherwise` is said where one of them has no number. */
+export interface Clause {
+  readonly says: string;
+  readonly otherwise?: string | Clause;
+  readonly caution?: string;
+}
 
 export interface Notebook {
   readonly asks: string;
   readonly name?: string;
   readonly lines: Readonly<Record<string, Line>>;
   /** Clauses with line names in braces: "In the band {minutes in band} of {hold time}". */
-  readonly answer?: readonly string[] | string;
+  readonly answer?: string | readonly (string | Clause)[];
   readonly figures?: readonly string[];
   readonly notes?: readonly string[];
 }
 
 /** What a line came to. Errors are values: the rest of the notebook goes on. */
 export type Result =
-  | { readonly state: "settled"; readonly value: unknown }
+  /** `written` is there for a given: the unit and the way of knowing that its text told. */
+  | { readonly state: "settled"; readonly value: unknown; readonly written?: Written }
+  /** A slow function is at work; ask again when the line is told of. */
+  | { readonly state: "working" }
   | { readonly state: "not given" }
   | { readonly state: "stopped"; readonly says: string; readonly at?: number }
   | { readonly state: "waits"; readonly for: string };

@@ -1,0 +1,68 @@
+import { formatWithSpread } from "../measure/formatWithSpread.ts";
+import { kindOfDimension } from "../measure/kindOf.ts";
+import { standardUncertainty } from "../measure/standardUncertainty.ts";
+import type { Value } from "../measure/types.ts";
+import { unitFor } from "../measure/unitFor.ts";
+import { widthFrom } from "../measure/widthFrom.ts";
+import { isValue } from "./isValue.ts";
+import type { Line, Result } from "./types.ts";
+
+/** A line's result for who asks from outside: the amount in SI with its doubt, or why there is none. */
+export type Answer =
+  | {
+      readonly value: number;
+      readonly standardUncertainty: number;
+      /** As it is shown, with its spread and unit. */
+      readonly text: string;
+      /** What the width comes from: shares of the variance, largest first. */
+      readonly widthFrom: readonly { readonly source: string; readonly share: number }[];
+    }
+  /** A thing that is no amount: words, a log, a table. */
+  | { readonly thing: unknown }
+  | { readonly notGiven: true }
+  | { readonly stopped: string; readonly at?: number }
+  | { readonly waitsFor: string };
+
+/**
+ * A line's result as an answer: plain numbers in SI, and the text that a page would show.
+ * @param result What the line came to; it is no longer being worked.
+ * @param line The line, for its unit.
+ * @returns The answer.
+ * @example answerOf({ state: "not given" }, given("")) // { notGiven: true }
+ */
+export function answerOf(result: Result, line: Line): Answer {
+  switch (result.state) {
+    case "settled":
+      return isValue(result.value)
+        ? amountAnswer(result.value, line.unit ?? result.written?.unit)
+        : { thing: result.value };
+    case "not given":
+      return { notGiven: true };
+    case "waits":
+      return { waitsFor: result.for };
+    case "stopped":
+      return { stopped: result.says, ...(result.at !== undefined && { at: result.at }) };
+    case "working":
+      throw new Error("invalid result: working; wait until the line is settled");
+  }
+}
+
+function amountAnswer(value: Value, asked: string | undefined): Answer {
+  const kind = kindOfDimension(value.dimension);
+  const unit = asked ?? (kind === undefined ? "" : unitFor(kind, "US"));
+  return {
+    value: value.value,
+    standardUncertainty: standardUncertainty(value),
+    text: shown(value, unit),
+    widthFrom: widthFrom(value),
+  };
+}
+
+/** An amount of a dimension that no unit was named for is shown by its number in SI. */
+function shown(value: Value, unit: string): string {
+  try {
+    return formatWithSpread(value, unit).text;
+  } catch {
+    return String(value.value);
+  }
+}

@@ -1,0 +1,99 @@
+import { Runtime, type Variable } from "@observablehq/runtime";
+
+/** Work that follows from other work: one node for each line, worked again when and only when something it uses was. */
+export interface Graph {
+  /** Makes a node, or gives it other inputs or other work. Its dependents are worked again with it. */
+  define(node: string, inputs: readonly string[], work: (...inputs: readonly unknown[]) => unknown): void;
+  delete(node: string): void;
+  /** Whether a node still has to be worked. */
+  pending(node: string): boolean;
+  /** Settles when one node is worked, or all are; it waits for no frame of a screen. */
+  settled(node?: string): Promise<void>;
+  close(): void;
+}
+
+/**
+ * A graph of work on @observablehq/runtime 6.0.1, and the one place that knows of it.
+ *
+ * All that is defined in one go is worked once, in the next microtask: the runtime would wait for an animation frame,
+ * and a hidden tab has none. A name that is not defined is an error; the runtime would look for it among the page's globals.
+ * @param done Told of each node that was worked, with what it came to.
+ * @returns An empty graph.
+ * @example
+ * const graph = openGraph((node, value) => console.log(node, value));
+ * graph.define("a", [], () => 2);
+ * graph.define("b", ["a"], (a) => Number(a) + 1);
+ * await graph.settled(); // "a 2", "b 3"
+ */
+export function openGraph(done: (node: string, value: unknown) => void): Graph {
+  const runtime = new Runtime(null, (name) => {
+    throw new Error(`unknown line: ${name}; a line is defined before it is used`);
+  });
+  if (typeof runtime._computeSoon !== "function" || typeof runtime._computeNow !== "function")
+    throw new Error("unknown @observablehq/runtime; version 6.0.1 is needed");
+  const module = runtime.module();
+  const variables = new Map<string, Variable>();
+  const waiting = new Set<string>();
+  let scheduled = false;
+  let closed = false;
+  let waiters: { readonly node: string | undefined; readonly go: () => void }[] = [];
+
+  runtime._computeSoon = async () => {
+    scheduled = true;
+    await Promise.resolve();
+    scheduled = false;
+    if (!closed) await runtime._computeNow();
+    wake();
+  };
+
+  const ready = (node: string | undefined) =>
+    closed || (!scheduled && (node === undefined ? waiting.size === 0 : !waiting.has(node)));
+
+  function wake(): void {
+    if (waiters.length === 0) return;
+    const now = waiters.filter(({ node }) => ready(node));
+    waiters = waiters.filter((waiter) => !now.includes(waiter));
+    for (const { go } of now) go();
+  }
+
+  function observe(node: string): Variable {
+    const finish = (value: unknown) => {
+      // A deleted node reports once more.
+      if (closed || !variables.has(node)) return;
+      waiting.delete(node);
+      done(node, value);
+      wake();
+    };
+    return module.variable({
+      pending: () => variables.has(node) && waiting.add(node),
+      fulfilled: finish,
+      rejected: finish,
+    });
+  }
+
+  return {
+    define(node, inputs, work) {
+      const variable = variables.get(node) ?? observe(node);
+      variables.set(node, variable);
+      waiting.add(node);
+      variable.define(node, inputs, work);
+    },
+    delete(node) {
+      const variable = variables.get(node);
+      variables.delete(node);
+      waiting.delete(node);
+      variable?.delete();
+    },
+    pending: (node) => waiting.has(node),
+    settled: (node) =>
+      new Promise((go) => {
+        waiters.push({ node, go });
+        wake();
+      }),
+    close() {
+      closed = true;
+      runtime.dispose();
+      wake();
+    },
+  };
+}

@@ -1,0 +1,17 @@
+export type { Answer } from "./Answer.ts";
+export { answerOf } from "./Answer.ts";
+export { checkName } from "./checkName.ts";
+export { fitted } from "./fitted.ts";
+export { foldName, tidyName } from "./foldName.ts";
+export { functions } from "./functions.ts";
+export { type GivenOptions, given } from "./given.ts";
+export type { Edit, Lines, OpenOptions } from "./Lines.ts";
+export { type Names, namesOf } from "./names.ts";
+export { nearestName } from "./nearestName.ts";
+export { notebook } from "./notebook.ts";
+export { openLines } from "./openLines.ts";
+export { type Parsed, parseFormula } from "./parseFormula.ts";
+export { partOf, partsOf } from "./partOf.ts";
+export type * from "./types.ts";
+export { usesOf } from "./usesOf.ts";
+export { type WorkedOptions, worked } from "./worked.ts";

@@ -1,0 +1,22 @@
+import { findUnit } from "../measure/unit.ts";
+
+/** Formulas ask for the same few units over and over. */
+const known = new Map<string, boolean>();
+const MOST = 2000;
+
+/**
+ * Whether a text is a unit, simple or compound.
+ * @param text What stands behind a number, or a name that is to be given.
+ * @returns true for "lb", "fl oz/min", "BTU/(h ft2)".
+ * @example isUnit("fl oz/min") // true
+ */
+export function isUnit(text: string): boolean {
+  const before = known.get(text);
+  if (before !== undefined) return before;
+  const unit = findUnit(text);
+  // Fields read c, d, f and k as °C, day, °F and K. In a formula they are likelier names: 2 c must not pass for 2 °C.
+  const is = unit !== undefined && (!/^\p{Ll}$/u.test(text) || unit.symbol === text);
+  if (known.size >= MOST) known.clear();
+  known.set(text, is);
+  return is;
+}
