@@ -6,9 +6,9 @@ import { findUnit } from "./unit.ts";
 import { oddUnit, otherKind } from "./unreadWords.ts";
 import { waterUnit } from "./water.ts";
 
-/** `spelling` names ounces for a scale after pounds, even where water is expected: "1 lb 4 oz". */
+/** After pounds an ounce is a weight, even where water is expected: "1 lb 4 oz". */
 function named(text: string, kind: Kind, after: Unit | undefined): Unit | undefined {
-  const weighs = after && /^(lb|oz|g|kg)\b/u.test(after.symbol);
+  const weighs = after && /^(?:lb|oz|g|kg)$/u.test(after.symbol);
   return findUnit(text, weighs && kindFacts(kind).liquid ? "mass" : kind);
 }
 
@@ -28,7 +28,12 @@ export function fitUnit(text: string, kind: Kind, at: number, after?: Unit): Uni
   return fitted ?? otherKind(at, text, dimensionName(found.dimension), kind);
 }
 
-/** Whether a reading failed. */
+/**
+ * Whether a reading failed.
+ *
+ * @example
+ * isUnread(readQuantity("a lot", { kind: "mass" })) // true
+ */
 export function isUnread(result: object): result is Unread {
   return "remedy" in result;
 }

@@ -12,7 +12,7 @@ export interface NumberOptions {
 }
 
 const blank = "[ \\u00a0\\u2009\\u202f]";
-const numeral = new RegExp(`^(?:\\d+(?:[.,]\\d+|${blank}\\d{3}(?![\\d.,]*\\d|\\s*[/⁄]))*\\.?|[.,]\\d+)`, "u");
+const numeral = new RegExp(`^(?:\\d+(?:[.,]\\d+|${blank}\\d{3}(?!\\d|\\s*[/⁄]))*\\.?|[.,]\\d+)`, "u");
 const glyph = "[\\u00bc-\\u00be\\u2150-\\u215e]";
 const mixedGlyph = new RegExp(`^(\\d{1,9})\\s?(${glyph})`, "u");
 const loneGlyph = new RegExp(`^()(${glyph})`, "u");
@@ -26,6 +26,7 @@ function inGroups(digits: string, mark: string): boolean {
 
 /** Digits with commas and dots as a number, NaN where the marks make no sense. */
 function plainNumber(text: string, decimalComma: boolean): number {
+  if (/\s/u.test(text) && !/^\d{1,3}(?:\s\d{3})+(?:[.,]\d*)?$/u.test(text)) return Number.NaN;
   const digits = text.replace(/\s/gu, "");
   const commas = digits.split(",").length - 1;
   const dots = digits.split(".").length - 1;

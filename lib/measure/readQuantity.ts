@@ -1,12 +1,12 @@
 import { type Doubt, defaultUncertainty } from "./defaultUncertainty.ts";
 import { fitUnit, isUnread } from "./fitUnit.ts";
 import { kindFacts } from "./kinds.ts";
-import { type NumberOptions, readNumber } from "./readNumber.ts";
-import { readTerms, type Terms } from "./readTerms.ts";
+import { readHalf, unitBehind } from "./readHalf.ts";
+import type { NumberOptions } from "./readNumber.ts";
+import { readTerms } from "./readTerms.ts";
 import { coverage95 } from "./standardUncertainty.ts";
-import type { Expected, Kind, Knowing, Unit, Unread, Written } from "./types.ts";
-import { findUnit } from "./unit.ts";
-import { expectedWords, nothingWritten, unread } from "./unreadWords.ts";
+import type { Expected, Knowing, Unit, Unread, Written } from "./types.ts";
+import { nothingWritten, unread } from "./unreadWords.ts";
 
 export interface ReadOptions extends NumberOptions {
   /** How the maker knows it; "measured" if nobody says, "guessed" if the text begins with "about" or "~". */
@@ -20,30 +20,36 @@ const plusMinus = /±|\+\s?\/\s?[-−–]|\+[-−–]|\bgive or take\b|\bplus or
 const about = /^\s*(?:(?:about|around|roughly|approximately|approx\.?|circa|ca\.?)(?=[\s\d])|~|≈)\s*/iu;
 const exactly = /\s*\bexact(?:ly)?\s*$/iu;
 
-/** The half-width behind ±, SI: in the value's unit if it names none, "%" as a share of the value. */
-function halfWidth(tail: string, at: number, head: Terms, kind: Kind, options: ReadOptions): number | Unread {
-  const number = readNumber(tail, options);
-  const percent = number && /^\s*(?:%|percent|per cent)\s*$/iu.test(tail.slice(number.end));
-  if (number && percent && head.unit.symbol !== "%" && kind !== "share") {
-    if (kind === "temperature")
-      return unread(at, tail.trim(), kind, "Write the give or take of a temperature in degrees, as in 292 ± 2 °F.");
-    return (number.number / 100) * Math.abs(head.si);
-  }
-  const { symbol, factor } = head.last;
-  const last = { symbol, factor, dimension: kindFacts(kind).dimension };
-  const halfKind = kind === "temperature" ? "temperature difference" : kind;
-  const weighs = kindFacts(kind).liquid && /^(?:lb|oz|g|kg)\b/u.test(last.symbol);
-  const half = readTerms(tail, at, weighs && kind === "water" ? "mass" : halfKind, last, options);
-  return isUnread(half) ? half : half.si;
+interface Cut {
+  readonly guessed: boolean;
+  readonly sure: boolean;
+  /** Before the ±, and where it begins in the text. */
+  readonly head: string;
+  readonly headAt: number;
+  /** Behind it; absent without ±. */
+  readonly tail?: string;
+  readonly tailAt: number;
 }
 
-/** "24 ± 0.5 lb" names the unit of both behind the ±: this is where the first number gets it from. */
-function unitBehind(tail: string, kind: Kind, at: number, options: ReadOptions): Unit | undefined {
-  const number = readNumber(tail, options);
-  const text = number ? tail.slice(number.end).trim() : "";
-  if (text === "" || !findUnit(text, kind) || (text === "%" && kind !== "share")) return undefined;
-  const unit = fitUnit(text, kind, at);
-  return isUnread(unit) ? undefined : unit;
+function cut(text: string): Cut {
+  const lead = /^\s*/u.exec(text)?.[0].length ?? 0;
+  const trimmed = text.trim();
+  const guess = about.exec(trimmed)?.[0].length ?? 0;
+  const sure = exactly.exec(trimmed);
+  const body = trimmed.slice(guess, sure?.index ?? trimmed.length);
+  const sign = plusMinus.exec(body);
+  const headAt = lead + guess;
+  const flags = { guessed: guess > 0, sure: sure !== null, headAt };
+  if (!sign) return { ...flags, head: body, tailAt: headAt };
+  const behind = sign.index + sign[0].length;
+  return { ...flags, head: body.slice(0, sign.index), tail: body.slice(behind), tailAt: headAt + behind };
+}
+
+function usualUnit({ kind, unit }: Expected): Unit | undefined {
+  if (unit === undefined || unit === "") return undefined;
+  const usual = fitUnit(unit, kind, 0);
+  if (!isUnread(usual)) return usual;
+  throw new RangeError(`invalid default unit: ${unit}; a unit of ${kindFacts(kind).says} expected`);
 }
 
 function outside(si: number, text: string, expected: Expected): Unread | undefined {
@@ -68,51 +74,33 @@ function outside(si: number, text: string, expected: Expected): Unread | undefin
  * @returns what was written, in SI, or where and why it could not be read
  * @throws RangeError for a kind or a default unit that does not exist (the programmer's mistake, not the maker's).
  * @example
- * readQuantity("24 fl oz", { kind: "water" }) // { si: 0.70847..., unit: "fl oz", ... }
+ * readQuantity("24 fl oz", { kind: "water" }) // { text: "24 fl oz", si: 0.708487..., dimension: { mass: 1 }, unit: "fl oz", standardUncertainty: 0.021254..., known: "measured" }
  */
 export function readQuantity(text: string, expected: Expected, options: ReadOptions = {}): Written | Unread {
   const { kind } = expected;
   const trimmed = text.trim();
   if (trimmed === "") return nothingWritten(kind);
   if (trimmed.length > longest) {
-    return {
-      at: longest,
-      read: `${trimmed.slice(0, 20)}…`,
-      expected: expectedWords(kind),
-      remedy: `Write it in at most ${longest} characters.`,
-    };
+    return unread(0, `${trimmed.slice(0, 20)}…`, kind, `Write it in at most ${longest} characters.`);
   }
-  const usual = expected.unit === undefined ? undefined : fitUnit(expected.unit, kind, 0);
-  if (usual && isUnread(usual) && expected.unit !== "")
-    throw new RangeError(`invalid default unit: ${expected.unit}; a unit of ${kindFacts(kind).says} expected`);
-  const lead = /^\s*/u.exec(text)?.[0].length ?? 0;
-  const guess = about.exec(trimmed)?.[0].length ?? 0;
-  const known = options.known ?? (guess > 0 ? "guessed" : "measured");
-  const sure = exactly.exec(trimmed);
-  const body = trimmed.slice(guess, sure?.index ?? trimmed.length);
-  const sign = plusMinus.exec(body);
-  const headText = sign ? body.slice(0, sign.index) : body;
-  const tail = sign ? body.slice(sign.index + sign[0].length) : "";
-  const tailAt = lead + guess + (sign ? sign.index + sign[0].length : 0);
-  const ofTail = sign ? unitBehind(tail, kind, tailAt, options) : undefined;
-  const fallback = usual && !isUnread(usual) ? usual : undefined;
-  const head = readTerms(headText, lead + guess, kind, ofTail ?? fallback, options);
-  if (isUnread(head)) return head;
-  const beyond = outside(head.si, trimmed, expected);
-  if (beyond) return beyond;
-  let standardUncertainty = sure ? 0 : defaultUncertainty(known, kind, head.si, options.doubts);
-  if (sign) {
-    const half = halfWidth(tail, tailAt, head, kind, options);
-    if (typeof half !== "number") return half;
-    if (!(half >= 0))
-      return unread(tailAt, tail.trim(), kind, "Behind ± stands how far off it may be, without a sign of its own.");
-    standardUncertainty = half / coverage95;
-  }
+  const usual = usualUnit(expected);
+  const { guessed, sure, head, headAt, tail, tailAt } = cut(text);
+  const behind = tail === undefined ? undefined : unitBehind(tail, tailAt, kind, options);
+  const terms = readTerms(head, headAt, kind, behind ?? usual, options);
+  if (isUnread(terms)) return terms;
+  const { si } = terms;
+  const refused = outside(si, trimmed, expected);
+  if (refused) return refused;
+  const known = options.known ?? (guessed ? "guessed" : "measured");
+  const half = tail === undefined ? undefined : readHalf(tail, tailAt, terms, kind, options);
+  if (half !== undefined && typeof half !== "number") return half;
+  const standardUncertainty =
+    half === undefined ? (sure ? 0 : defaultUncertainty(known, kind, si, options.doubts)) : half / coverage95;
   return {
     text: trimmed,
-    si: head.si,
+    si,
     dimension: kindFacts(kind).dimension,
-    unit: head.unit.symbol,
+    unit: terms.unit.symbol,
     standardUncertainty,
     known,
   };

@@ -6,12 +6,13 @@ function tidy(name: string): string {
   return name.replace(/\./g, "").replace(/\s+/gu, " ").trim();
 }
 
+/** "mJ" is a thousandth of a joule, "k" a thousand: neither may pass for these. */
+const caseMatters: ReadonlySet<string> = new Set(["MJ", "K"]);
 const exactNames = new Map<string, Unit>();
 const looseNames = new Map<string, Unit>();
 for (const { names, ...unit } of unitTable) {
   exactNames.set(unit.symbol, unit);
-  const lower = unit.symbol.toLowerCase();
-  if (!looseNames.has(lower)) looseNames.set(lower, unit);
+  if (!caseMatters.has(unit.symbol)) looseNames.set(unit.symbol.toLowerCase(), unit);
   for (const name of names) looseNames.set(name, unit);
 }
 
