@@ -116,7 +116,10 @@ export function readRecord(text: string, steps: readonly Upgrade[] = ourUpgrades
   if (!checked.success) {
     const [issue] = checked.issues;
     const path = (issue.path ?? []).map(({ key }) => (typeof key === "number" ? key : String(key)));
-    return problem(whereInRecord(current, path), brief(issue.input), issue.message, mend, pointerTo(path));
+    // What is missing is told by the object it is missing from.
+    const missing = issue.type === "loose_object" && issue.input === undefined;
+    const expected = missing ? `"${path.at(-1)}", which belongs to ${issue.message}` : issue.message;
+    return problem(whereInRecord(current, path), brief(issue.input), expected, mend, pointerTo(path));
   }
   // The check leaves out keys such as "constructor", so what was parsed is kept and what the check gives is not.
   const record = current as unknown as ShopRecord;

@@ -17,11 +17,14 @@ const flag = v.boolean("true or false");
 const instant = v.pipe(
   v.string("a date and time"),
   v.regex(
-    /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}(\.\d+)?Z$/,
+    /^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])T([01]\d|2[0-3]):[0-5]\d:[0-5]\d(\.\d+)?Z$/,
     "a date and time in universal time, like 2026-11-25T13:20:00.000Z",
   ),
-  v.check((value) => !Number.isNaN(Date.parse(value)), "a date and time that exists"),
 );
+
+// valibot's looseObject() takes a list for an object.
+const fields = <E extends v.ObjectEntries>(entries: E, what: string) =>
+  v.pipe(v.custom<Record<string, unknown>>(isObject, what), v.looseObject(entries, what));
 
 // valibot's own record() passes over keys such as "constructor": a Map passes over none.
 const byWords = <S extends v.GenericSchema>(what: string, inner: S) =>
@@ -36,7 +39,7 @@ const knowing = v.picklist(
   'one of "weighed", "measured", "guessed", "from the label", "published"',
 );
 
-const fact = v.looseObject(
+const fact = fields(
   { text: text("what was written, as text"), known: v.optional(knowing), carriedOver: v.optional(flag) },
   "a fact: an object with a text",
 );
@@ -44,7 +47,7 @@ const facts = byWords("facts by the name of their line", fact);
 const hints = byWords("answers by the id of their question", text("an answer, as text"));
 
 const exponent = v.optional(number);
-const dimension = v.looseObject(
+const dimension = fields(
   {
     length: exponent,
     mass: exponent,
@@ -55,7 +58,7 @@ const dimension = v.looseObject(
   },
   "the exponents of a dimension",
 );
-const written = v.looseObject(
+const written = fields(
   {
     text: text("what was written, as text"),
     si: number,
@@ -79,7 +82,7 @@ const kinds = [
   "cylinder",
   "remark",
 ] as const;
-const entry = v.looseObject(
+const entry = fields(
   {
     id,
     time: number,
@@ -95,13 +98,13 @@ const entry = v.looseObject(
   },
   "an entry of a log",
 );
-const log = v.looseObject(
+const log = fields(
   {
     entries: v.array(entry, "a list of entries"),
     start: v.optional(text("a date and time, as text", longest.name)),
     columns: v.optional(
       v.array(
-        v.looseObject({ heading: text("a heading, as text"), taken: text("words, as text") }, "a heading"),
+        fields({ heading: text("a heading, as text"), taken: text("words, as text") }, "a heading"),
         "a list of headings",
       ),
     ),
@@ -109,7 +112,7 @@ const log = v.looseObject(
   "a log: an object with entries",
 );
 
-const was = v.looseObject(
+const was = fields(
   { at: instant, what: text("what was changed, as text"), was: text("what it said before, as text", longest.source) },
   "what was said before a change",
 );
@@ -122,7 +125,7 @@ const kept = {
   history: v.optional(v.array(was, "a list of what was said before")),
 };
 const accountKinds = ["charge", "top-up", "water", "drag-out", "sludge out", "stored", "emptied"] as const;
-const account = v.looseObject(
+const account = fields(
   {
     id,
     date: text("a date, as text", longest.name),
@@ -133,13 +136,13 @@ const account = v.looseObject(
 );
 
 /** What a shop record of schema 1 must be; further fields are allowed anywhere. Used to check, not to convert. */
-export const shopRecordSchema = v.looseObject(
+export const shopRecordSchema = fields(
   {
     schema: v.literal(1, "the number 1"),
     kind: v.literal("shop record", '"shop record"'),
     id,
     saved: instant,
-    settings: v.looseObject(
+    settings: fields(
       {
         units: v.picklist(["US", "metric"], '"US" or "metric"'),
         openRun: v.optional(id),
@@ -147,13 +150,13 @@ export const shopRecordSchema = v.looseObject(
       },
       "settings",
     ),
-    setups: v.array(v.looseObject({ ...kept, facts, hints }, "a setup"), "a list of setups"),
+    setups: v.array(fields({ ...kept, facts, hints }, "a setup"), "a list of setups"),
     baths: v.array(
-      v.looseObject({ ...kept, facts, account: v.array(account, "a list: the bath's account") }, "a bath"),
+      fields({ ...kept, facts, account: v.array(account, "a list: the bath's account") }, "a bath"),
       "a list of baths",
     ),
     runs: v.array(
-      v.looseObject(
+      fields(
         {
           ...kept,
           setup: v.optional(id),
@@ -170,7 +173,7 @@ export const shopRecordSchema = v.looseObject(
       "a list of runs",
     ),
     notebooks: v.array(
-      v.looseObject({ ...kept, notebook: v.custom<unknown>(isObject, "a notebook: an object") }, "a notebook"),
+      fields({ ...kept, notebook: v.custom<unknown>(isObject, "a notebook: an object") }, "a notebook"),
       "a list of notebooks",
     ),
   },

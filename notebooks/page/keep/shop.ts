@@ -304,7 +304,7 @@ export async function openShopIn(options: ShopOptions): Promise<Shop> {
     settled: () => work,
     copy() {
       const { now } = moment();
-      return { name: copyName(new Date(now)), text: writeRecord({ ...record, saved: now }) };
+      return { name: copyName(now), text: writeRecord({ ...record, saved: now }) };
     },
     async openCopy(file, how = "add") {
       if (file.size > 4 * recordLimits.characters) return { problem: "This file is too large to be a shop record." };

@@ -41,8 +41,14 @@ export function whyNotKept(error: unknown): string {
 /** What to do while nothing is kept. */
 export const saveACopy = "All goes on while this page stays open; save a copy before you close it.";
 
-/** `steady-boil-shop-2026-11-25.json`, by the local date. */
-export function copyName(now: Date): string {
+/** The local date of a moment: `2026-11-25`. */
+export function localDay(instant: string): string {
+  const date = new Date(instant);
   const two = (n: number) => String(n).padStart(2, "0");
-  return `steady-boil-shop-${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}.json`;
+  return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
+}
+
+/** `steady-boil-shop-2026-11-25.json`, by the local date. */
+export function copyName(now: string): string {
+  return `steady-boil-shop-${localDay(now)}.json`;
 }
