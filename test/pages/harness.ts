@@ -26,20 +26,20 @@ export function addressOf(kind: KindOfPage): string {
   return kind === "site" ? inject("siteAddress") : inject("oneFileAddress");
 }
 
-function isOwn(kind: KindOfPage, url: string): boolean {
+/** Whether a request stays with the page: the site's own origin, or the one file itself. */
+function isOwn(home: string, url: string): boolean {
   if (/^(data|blob|about):/.test(url)) return true;
-  const bare = url.split(/[?#]/, 1)[0] ?? "";
-  return kind === "site" ? url.startsWith(addressOf(kind)) : bare === addressOf(kind);
+  return home.startsWith("http") ? url.startsWith(home) : url.split(/[?#]/, 1)[0] === home;
 }
 
-function watch(kind: KindOfPage, context: BrowserContext): Watched {
+function watch(home: string, context: BrowserContext): Watched {
   const complaints: string[] = [];
   context.on("console", (message) => {
     if (message.type() === "error" || message.type() === "warning") complaints.push(`console: ${message.text()}`);
   });
   context.on("weberror", (problem) => complaints.push(`uncaught: ${problem.error().stack ?? problem.error()}`));
   context.on("request", (request) => {
-    if (!isOwn(kind, request.url())) complaints.push(`request beyond the page: ${request.url()}`);
+    if (!isOwn(home, request.url())) complaints.push(`request beyond the page: ${request.url()}`);
   });
   context.on("requestfailed", (request) => {
     if (!/^blob:/.test(request.url())) complaints.push(`failed: ${request.url()} ${request.failure()?.errorText}`);
@@ -51,7 +51,11 @@ function watch(kind: KindOfPage, context: BrowserContext): Watched {
 }
 
 /** A visitor of their own: empty storage, watched for every console error, failed request and foreign request. */
-export async function visitor(kind: KindOfPage, options: BrowserContextOptions = {}): Promise<BrowserContext> {
+export async function visitor(
+  kind: KindOfPage,
+  options: BrowserContextOptions = {},
+  home = addressOf(kind),
+): Promise<BrowserContext> {
   const context = await (await theBrowser()).newContext({
     viewport: { width: 1280, height: 900 },
     locale: "en-US",
@@ -61,7 +65,7 @@ export async function visitor(kind: KindOfPage, options: BrowserContextOptions =
     ...options,
   });
   context.setDefaultTimeout(15_000);
-  open.push(watch(kind, context));
+  open.push(watch(home, context));
   return context;
 }
 

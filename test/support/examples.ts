@@ -32,7 +32,12 @@ export function examplesOf(file: string, source: string): Example[] {
     const after = lines.slice(start + 1).findIndex((one) => /^\s*@\w/.test(one));
     const body = lines.slice(start, after < 0 ? undefined : start + 1 + after);
     const code = body
-      .map((one) => one.replace(/^\s*@example\s?/, "").replace(/^```\w*\s*$/, ""))
+      .map((one) =>
+        one
+          .replace(/^\s*@example\s?/, "")
+          .replace(/^```\w*\s*$/, "")
+          .replace(/\bnew (\w+)<[^<>]*>/g, "new $1"),
+      )
       .filter((one) => !/^\s*import\s/.test(one));
     const line = source.slice(0, found.index).split("\n").length + start;
     return [{ name, file, line, steps: stepsOf(code) }];
