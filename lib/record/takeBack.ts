@@ -2,7 +2,17 @@ import { later } from "./later.ts";
 import { listNames } from "./listNames.ts";
 import { mergeItem } from "./mergeItem.ts";
 import { same } from "./same.ts";
-import type { Kept, ShopRecord } from "./types.ts";
+import type { Kept, Settings, ShopRecord } from "./types.ts";
+
+function settingsBack(current: Settings, before: Settings, after: Settings, now: string): Settings {
+  const units = before.units === after.units ? current.units : before.units;
+  const reopen = before.openRun !== after.openRun && current.openRun === after.openRun;
+  const openRun = reopen ? before.openRun : current.openRun;
+  if (units === current.units && openRun === current.openRun) return current;
+  const { openRun: _, ...rest } = current;
+  const changed = later(current.changed ?? "", now);
+  return { ...rest, units, changed, ...(openRun === undefined ? {} : { openRun }) };
+}
 
 /**
  * Takes one change back out of a record that may have gone on since: only what that change touched returns to what it
@@ -32,9 +42,6 @@ export function takeBack(record: ShopRecord, before: ShopRecord, after: ShopReco
     });
     return [list, items] as const;
   });
-  const untouched = same(before.settings, after.settings);
-  const settings = untouched
-    ? record.settings
-    : { ...before.settings, changed: later(record.settings.changed ?? "", now) };
+  const settings = settingsBack(record.settings, before.settings, after.settings, now);
   return { ...record, settings, ...Object.fromEntries(lists) };
 }

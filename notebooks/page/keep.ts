@@ -1,10 +1,11 @@
 import type { ShopRecord } from "../../lib/record/index.ts";
 import { browserStorage } from "./keep/browserStorage.ts";
-import { openShopIn, type Shop } from "./keep/shop.ts";
+import { openShopIn } from "./keep/shop.ts";
+import type { Shop } from "./keep/types.ts";
 
 export type { Earlier } from "./keep/earlier.ts";
-export type { News, NotKept, Shop, Taken } from "./keep/shop.ts";
 export type { How } from "./keep/takeCopy.ts";
+export type { News, NotKept, Shop, Taken } from "./keep/types.ts";
 
 /** Opens the shop record that this browser keeps, or the demo on a first visit. Never fails: see `shop.problem`. */
 export function openShop(options: { readonly demo?: ShopRecord }): Promise<Shop> {

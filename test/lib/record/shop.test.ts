@@ -15,7 +15,8 @@ import {
   writeRecord,
 } from "../../../lib/record/index.ts";
 import { mostEarlier } from "../../../notebooks/page/keep/earlier.ts";
-import { openShopIn, type Shop } from "../../../notebooks/page/keep/shop.ts";
+import { openShopIn } from "../../../notebooks/page/keep/shop.ts";
+import type { Shop } from "../../../notebooks/page/keep/types.ts";
 import { record as demo, run, steadyMoments } from "./example.ts";
 import { MemoryStorage } from "./memoryStorage.ts";
 
