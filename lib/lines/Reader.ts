@@ -5,7 +5,7 @@ import type { Names } from "./names.ts";
 import { scanUnit } from "./scanUnit.ts";
 
 export const LONGEST_FORMULA = 2000;
-export const DEEPEST = 60;
+export const DEEPEST = 100;
 
 /** The words of formulas themselves. No line can be called so. */
 export const WORDS: ReadonlySet<string> = new Set(["when", "otherwise", "of", "and", "or", "not", "is", "given"]);
@@ -57,7 +57,7 @@ export class Reader {
 
   /** Reads something inside brackets or behind a sign, within the limit of depth. */
   deeper<T>(read: () => T): T {
-    if (++this.#depth > DEEPEST * 2)
+    if (++this.#depth > DEEPEST)
       throw new FormulaError("this formula is too deep: give its inner part a line of its own", this.at);
     const result = read();
     this.#depth--;

@@ -99,7 +99,7 @@ function work(tree: Tree, around: Surroundings, given: Given): unknown {
       return !truth(tree.of);
     case "choice": {
       const branch = tree.branches.find((one) => truth(one.when));
-      return inner(branch ? branch.then : tree.otherwise);
+      return inner(branch ? branch.is : tree.otherwise);
     }
   }
 }

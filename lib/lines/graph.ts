@@ -61,8 +61,11 @@ export function openGraph(done: (node: string, value: unknown) => void): Graph {
       // A deleted node reports once more.
       if (closed || !variables.has(node)) return;
       waiting.delete(node);
-      done(node, value);
-      wake();
+      try {
+        done(node, value);
+      } finally {
+        wake();
+      }
     };
     return module.variable({
       pending: () => variables.has(node) && waiting.add(node),

@@ -3,6 +3,8 @@ import { findUnit } from "../measure/unit.ts";
 /** Formulas ask for the same few units over and over. */
 const known = new Map<string, boolean>();
 const MOST = 2000;
+/** No unit is longer: text of a stranger is not kept. */
+const LONGEST = 60;
 
 /**
  * Whether a text is a unit, simple or compound.
@@ -11,6 +13,7 @@ const MOST = 2000;
  * @example isUnit("fl oz/min") // true
  */
 export function isUnit(text: string): boolean {
+  if (text.length > LONGEST) return false;
   const before = known.get(text);
   if (before !== undefined) return before;
   const unit = findUnit(text);

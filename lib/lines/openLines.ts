@@ -95,7 +95,7 @@ export function openLines(book: Notebook, options: OpenOptions = {}): Lines {
     remove: (name) => edit(planRemove(desk, name)),
     rename(name, next) {
       const before = desk.named(name);
-      const planned = planRename(desk, name, next, engine.usedBy(before.id));
+      const planned = planRename(desk, name, next, engine.wiring.usedBy(before.id));
       edit(planned, planned && renameInAnswer(about, before.name, planned.changes[0]?.after?.name ?? next));
     },
     together(was, edits) {
@@ -115,8 +115,8 @@ export function openLines(book: Notebook, options: OpenOptions = {}): Lines {
       }
     },
     names: () => desk.order.map(nameOf),
-    uses: (name) => engine.uses(idOf(name)).map(nameOf),
-    usedBy: (name) => engine.usedBy(idOf(name)).map(nameOf),
+    uses: (name) => engine.wiring.uses(idOf(name)).map(nameOf),
+    usedBy: (name) => engine.wiring.usedBy(idOf(name)).map(nameOf),
     undo() {
       const step = history.back();
       if (step) back(step.change);

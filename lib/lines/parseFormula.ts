@@ -26,7 +26,7 @@ const MINUS = ["-", "−", "–"];
  * nothing else multiplies by standing side by side. `^` binds before a minus in front of it (`-2^2` is -4) and from the
  * right (`2^3^2` is 512); then `* /`, then `+ -`, then `< > <= >= =`, then `not`, `and`, `or`, then
  * `a when c, otherwise b`. Signs may be written × · ÷ − ≤ ≥. A comma only parts what a function is given.
- * @param text The formula, at most 2,000 characters and 60 brackets deep.
+ * @param text The formula, at most 2,000 characters and some 100 brackets deep.
  * @param names Lines and functions that it may name.
  * @returns The formula as a tree, or what is wrong, in words, with the character.
  * @example parseFormula("-2^2", namesOf([])) // { tree: { kind: "negative", of: { kind: "sign", sign: "^", … } } }
@@ -54,7 +54,7 @@ function choice(reader: Reader): Tree {
   return reader.deeper(() => {
     const first = either(reader);
     if (!reader.word("when")) return first;
-    const branches: Branch[] = [{ then: first, when: either(reader) }];
+    const branches: Branch[] = [{ is: first, when: either(reader) }];
     for (;;) {
       const comma = reader.sign([","]) !== undefined;
       if (reader.word("otherwise")) break;
@@ -63,10 +63,10 @@ function choice(reader: Reader): Tree {
           '", otherwise …" was expected here: say what holds when the condition does not',
           reader.at,
         );
-      const then = either(reader);
+      const is = either(reader);
       if (!reader.word("when"))
         throw new FormulaError('"when …" was expected here, or "otherwise" before the last amount', reader.at);
-      branches.push({ then, when: either(reader) });
+      branches.push({ is, when: either(reader) });
     }
     const otherwise = either(reader);
     return { kind: "choice", branches, otherwise, from: first.from, to: otherwise.to };

@@ -34,7 +34,7 @@ export type Tree = Place &
 
 /** One `a when c` of a formula in pieces. */
 export interface Branch {
-  readonly then: Tree;
+  readonly is: Tree;
   readonly when: Tree;
 }
 
@@ -59,7 +59,7 @@ export function childrenOf(tree: Tree): readonly Tree[] {
     case "call":
       return tree.args;
     case "choice":
-      return [...tree.branches.flatMap((branch) => [branch.then, branch.when]), tree.otherwise];
+      return [...tree.branches.flatMap((branch) => [branch.is, branch.when]), tree.otherwise];
     default:
       return [];
   }

@@ -17,6 +17,8 @@ export interface Given {
   readonly hidden?: boolean;
   /** Seldom needed: the page folds it away. */
   readonly rare?: boolean;
+  /** What the fact belongs to, if it outlives the case: the page keeps it with that thing for the next time. */
+  readonly keptWith?: string;
   /** Taken as exact unless a ± is written: a target is decided, not measured. */
   readonly exact?: boolean;
   /** A given that is not a number: one word of a few. */
@@ -41,6 +43,8 @@ export interface Worked {
   readonly about?: string;
   /** Written out as a bare result of the page's own making (a table, a fit): never listed among the numbers. */
   readonly hidden?: boolean;
+  /** Seldom known: the page lists it only when it has a number. */
+  readonly rare?: boolean;
   /** Shown without its spread: a limit that was decided, a span read off a clock. */
   readonly plain?: boolean;
   /** The thing in the figure whose mark the number wears in the answer. */

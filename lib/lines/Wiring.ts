@@ -1,0 +1,112 @@
+import type { Desk } from "./Desk.ts";
+import { findLoop } from "./findLoop.ts";
+import { loopSuspects } from "./loopSuspects.ts";
+import { parseFormula } from "./parseFormula.ts";
+import type { Tree } from "./tree.ts";
+import { usesOf } from "./usesOf.ts";
+
+/** A formula as read, with the ids of the lines it uses, or why it cannot be read. */
+export type Read =
+  | { readonly tree: Tree; readonly uses: readonly string[] }
+  | { readonly says: string; readonly at: number };
+
+/** A few lines are looked at one by one for a loop; for more it is cheaper to look at the whole. */
+const FEW = 8;
+
+/** Which line uses which, as the formulas on a desk say. */
+export class Wiring {
+  readonly #desk: Desk;
+  readonly #read = new Map<string, Read>();
+  readonly #usedBy = new Map<string, Set<string>>();
+  #loops: ReadonlyMap<string, readonly string[]> = new Map();
+
+  constructor(desk: Desk) {
+    this.#desk = desk;
+  }
+
+  /** A line's formula as read; undefined for a given. */
+  formula(id: string): Read | undefined {
+    return this.#read.get(id);
+  }
+
+  /** Ids of the lines that a line's formula names. */
+  uses(id: string): readonly string[] {
+    const read = this.#read.get(id);
+    return read && "uses" in read ? read.uses : [];
+  }
+
+  /** Ids of the lines whose formulas name a line. */
+  usedBy(id: string): readonly string[] {
+    return [...(this.#usedBy.get(id) ?? [])];
+  }
+
+  /** Some lines and all that depend on them, however far. */
+  withDependents(ids: Iterable<string>): ReadonlySet<string> {
+    const found = new Set<string>(ids);
+    for (const id of found) for (const user of this.#usedBy.get(id) ?? []) found.add(user);
+    return found;
+  }
+
+  /** The way from a line back to itself, if its formula leads there. */
+  loop(id: string): readonly string[] | undefined {
+    return this.#loops.get(id);
+  }
+
+  /** Ids of the lines whose formulas cannot be read: a new name may be the one that they missed. */
+  unread(): readonly string[] {
+    return [...this.#read].flatMap(([id, read]) => ("says" in read ? [id] : []));
+  }
+
+  /** Reads a line's formula anew. Tells whether it uses other lines than before, or fails otherwise than before. */
+  read(id: string): boolean {
+    const line = this.#desk.kept.get(id)?.line;
+    if (!line || line.kind === "given") {
+      const before = this.#read.has(id);
+      this.forget(id);
+      return before;
+    }
+    const before = outline(this.#read.get(id));
+    const parsed = parseFormula(line.formula, this.#desk);
+    const uses = "tree" in parsed ? usesOf(parsed.tree).flatMap((name) => this.#desk.idOf(name) ?? []) : [];
+    const after: Read = "tree" in parsed ? { tree: parsed.tree, uses } : parsed;
+    this.forget(id);
+    this.#read.set(id, after);
+    for (const used of uses) {
+      const users = this.#usedBy.get(used);
+      if (users) users.add(id);
+      else this.#usedBy.set(used, new Set([id]));
+    }
+    return before !== outline(after);
+  }
+
+  /** Takes a line's formula out. */
+  forget(id: string): void {
+    for (const used of this.uses(id)) this.#usedBy.get(used)?.delete(id);
+    this.#read.delete(id);
+  }
+
+  /** Finds the loops anew after some lines were read; gives the lines whose place in one has changed. */
+  findLoops(touched: ReadonlySet<string>): readonly string[] {
+    const uses = (id: string) => this.uses(id);
+    const before = this.#loops;
+    const suspects =
+      touched.size > FEW ? loopSuspects(this.#desk.order, uses) : new Set([...touched, ...before.keys()]);
+    const after = new Map<string, readonly string[]>();
+    for (const id of suspects) {
+      if (after.has(id) || !this.#desk.kept.has(id)) continue;
+      const way = findLoop(id, uses) ?? [];
+      way.forEach((one, i) => {
+        if (!after.has(one)) after.set(one, [...way.slice(i), ...way.slice(0, i)]);
+      });
+    }
+    this.#loops = after;
+    const either = new Set([...before.keys(), ...after.keys()]);
+    return [...either].filter((id) => before.get(id)?.join() !== after.get(id)?.join());
+  }
+}
+
+/** What must stay the same for a line to be left as it is. */
+function outline(read: Read | undefined): string | undefined {
+  if (!read) return undefined;
+  return "says" in read ? `stopped ${read.at} ${read.says}` : read.uses.join();
+}
