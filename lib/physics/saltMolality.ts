@@ -8,8 +8,14 @@ import { smoothTable } from "./smoothTable.ts";
  */
 export const nitriteFactor = smoothTable([0.4, 0.65, 0.85, 1], [0.876, 0.8, 0.83, 1]);
 
-/** The same for potassium nitrate. Points set around Gerlach's boiling point rises (from memory): coarse. */
-export const potassiumNitrateFactor = smoothTable([0.25, 0.59, 0.85, 0.97, 1], [1.55, 1.75, 1.45, 1.05, 1]);
+/**
+ * The same for potassium nitrate. Points from Gerlach's boiling point rises (from memory) down to an activity of 0.6,
+ * the saturated solution; below it, where potassium nitrate only exists beside hydroxide, a guess: coarse.
+ */
+export const potassiumNitrateFactor = smoothTable(
+  [0.25, 0.6, 0.71, 0.783, 0.85, 0.93, 0.965, 1],
+  [1.55, 1.8, 1.503, 1.37, 1.3, 1.26, 1.2, 1],
+);
 
 /** mol of sodium nitrite per kg of water over which the water activity is `aw`, 0.1 to 1. */
 export function nitriteMolality(aw: number): number {
