@@ -8,9 +8,17 @@ export type Doubtful = number | { readonly value: number; readonly standardUncer
 /** What the maker knows of the salts, best first. All three can stand together: what is there adds up. */
 export interface SaltsKnown extends Partial<Readonly<Record<Salt, Doubtful>>> {
   /** A ready-mixed salt: kg, and for each kind the share of the weight from its safety data sheet, [low, high] in 0..1. */
-  readonly readyMix?: { readonly mass: Doubtful; readonly shares?: Partial<Readonly<Record<Salt, readonly [number, number]>>> };
+  readonly readyMix?: {
+    readonly mass: Doubtful;
+    readonly shares?: Partial<Readonly<Record<Salt, readonly [number, number]>>>;
+  };
   /** Nothing is known but how the bath boils and how deep it stands in its tank: K, m, m, m. `boil` may come from the log. */
-  readonly seen?: { readonly boil?: Doubtful; readonly depth: Doubtful; readonly length: Doubtful; readonly width: Doubtful };
+  readonly seen?: {
+    readonly boil?: Doubtful;
+    readonly depth: Doubtful;
+    readonly length: Doubtful;
+    readonly width: Doubtful;
+  };
 }
 
 export interface BalanceGivens {
@@ -85,6 +93,4 @@ export interface WaterBalance {
   readonly misread: readonly { readonly id: string; readonly off: number; readonly reason: string }[];
 }
 
-export interface BalanceCall {
-  (run: Run, givens: BalanceGivens): WaterBalance;
-}
+export type BalanceCall = (run: Run, givens: BalanceGivens) => WaterBalance;

@@ -1,0 +1,56 @@
+/** A fire that was changed a few times: how much burning time, counted in time at the first fire, is done by a time. */
+export interface FireHistory {
+  /** s of first fire from the first boil to `time`, for given ln factors (one for each change). */
+  done(time: number, lnFactors: readonly number[]): number;
+  /** ln of the told share of each change against the first fire, and its doubt. */
+  readonly told: readonly { readonly lnFactor: number; readonly u: number; readonly time: number }[];
+  /** Times between which the fire was out, [from, to). */
+  readonly out: readonly (readonly [from: number, to: number])[];
+}
+
+/**
+ * How the burner was set, from the log's burner rows. The boil-off follows the fire in proportion, give or take a
+ * factor: losses do not shrink with the flame (0.2 in ln where the share was written, 0.5 where it was not).
+ *
+ * @param fires burner rows in time order; share 1 is full fire, 0 out
+ * @param start s, first boil
+ * @param end s, last row
+ * @example fireHistory([{ time: 60, share: 0.5 }], 0, 120).done(120, [Math.log(0.5)]) // 90
+ */
+export function fireHistory(
+  fires: readonly { readonly time: number; readonly share: number | undefined }[],
+  start: number,
+  end: number,
+): FireHistory {
+  let first: number | undefined = 1;
+  for (const fire of fires)
+    if (fire.time <= start) first = fire.share !== undefined && fire.share > 0 ? fire.share : first;
+  const changes = fires.filter((fire) => fire.time > start && fire.time < end);
+  const out: (readonly [number, number])[] = [];
+  const told = changes.map((fire, i) => {
+    const { time, share } = fire;
+    if (share === 0) {
+      out.push([time, changes[i + 1]?.time ?? Infinity]);
+      return { lnFactor: Math.log(0.02), u: 0.5, time };
+    }
+    if (share === undefined) return { lnFactor: 0, u: 0.5, time };
+    const lnFactor = Math.log(Math.max(0.02, share / (first ?? 1)));
+    // Going to full fire from a fire that nobody wrote down says only that it was less before.
+    const vague = lnFactor === 0 && i === 0;
+    return { lnFactor: vague ? 0.2 : lnFactor, u: vague ? 0.35 : 0.2, time };
+  });
+  const done = (time: number, lnFactors: readonly number[]): number => {
+    let sum = 0;
+    let from = start;
+    let factor = 1;
+    for (let i = 0; i < told.length; i++) {
+      const change = told[i];
+      if (!change || change.time >= time) break;
+      sum += (change.time - from) * factor;
+      from = change.time;
+      factor = Math.exp(lnFactors[i] ?? change.lnFactor);
+    }
+    return sum + (time - from) * factor;
+  };
+  return { done, told, out };
+}

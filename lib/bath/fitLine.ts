@@ -1,0 +1,178 @@
+import { at } from "./at.ts";
+import { dot, solve } from "./cholesky.ts";
+import { explain, type Suspect, type Trial } from "./explanations.ts";
+import { likeliest, type Row, type Solved, type Straight, solveStraight, straighten } from "./gaussianLine.ts";
+import type { Prepared } from "./prepare.ts";
+import { unwrittenPours } from "./unwrittenPours.ts";
+import { type WaterLine, waterLine } from "./waterLine.ts";
+
+export interface FittedLine {
+  readonly line: WaterLine;
+  readonly straight: Straight;
+  readonly trial: Trial;
+  /** Likeliest doubts under the likeliest explanation. */
+  readonly z: Float64Array;
+  /** For each reading of the line: how likely it is a mis-read, and by how much it is off then, K. */
+  readonly misread: readonly { readonly share: number; readonly off: number }[];
+  /** Middle time of each suspected pour, by suspect number. */
+  readonly pourTimes: ReadonlyMap<number, number>;
+}
+
+/** K: 0.4, 0.6, 0.9 and 1.4 °F, rounding included, and how likely each is before the log speaks. */
+const noises = [
+  { sigma: 0.11, prior: 0.3 },
+  { sigma: 0.22, prior: 1 },
+  { sigma: 0.33, prior: 1 },
+  { sigma: 0.5, prior: 1 },
+  { sigma: 0.78, prior: 0.5 },
+] as const;
+/** A misread reading may be anything: 12 °F, in 1.5 % of the readings (a judgement). */
+const slip = { u: 6.7, share: 0.015 };
+const rateDoubt = 1;
+
+/** How far each row lies from what all others say, in its own standard deviations. */
+function leftOut({ factor, weighed, straight }: Solved): Float64Array {
+  const n = straight.rows.length;
+  return weighed.map((w, i) => {
+    const unit = new Float64Array(n);
+    unit[i] = 1;
+    return w / Math.sqrt(at(solve(factor, unit), i));
+  });
+}
+
+/**
+ * Fits the line to a log: first the likeliest doubts with outliers held loosely, then every explanation by unwritten
+ * pours and misread readings weighed against the others.
+ *
+ * @param prepared the log in the line's shape
+ * @example fitLine(prepare(run, givens)).trial.explanations[0].weight
+ */
+export function fitLine(prepared: Prepared): FittedLine {
+  const g = prepared.line;
+  const line = waterLine(g);
+  const rows: Row[] = g.blocks.map((block, i) => ({
+    kind: "reading",
+    time: block.time,
+    order: block.order,
+    y: block.T,
+    extra: prepared.extra[i] ?? 0,
+  }));
+  const { jug } = prepared;
+  const before = prepared.facts.pours.filter((pour) => pour.time < g.start - 1e-9 && jug && pour.time >= jug.from);
+  if (jug) rows.push({ kind: "jug", time: jug.to, order: 0, y: jug.value, extra: jug.u ** 2 });
+  const iCup = line.doubts.findIndex(({ source }) => source === "cup");
+  const firstEach = line.doubts.length - 2 * g.pours.length;
+  const jugRow = (z: Float64Array) => {
+    const by = new Float64Array(z.length);
+    const cup = 1 + g.cup.allNight * at(z, iCup);
+    let value = before.reduce((sum, pour) => sum + pour.mass, 0) * cup;
+    g.pours.forEach((pour, i) => {
+      if (!jug || pour.time < jug.from || pour.time > jug.to) return;
+      const each = 1 + g.cup.eachPour * at(z, firstEach + i);
+      value += pour.mass * cup * each;
+      by[iCup] = at(by, iCup) + pour.mass * each * g.cup.allNight;
+      by[firstEach + i] = pour.mass * cup * g.cup.eachPour;
+    });
+    return { value, by };
+  };
+
+  let z: Float64Array = new Float64Array(line.doubts.length);
+  let straight = straighten(line, rows, z, g.start, jugRow);
+  for (let turn = 0; turn < 8; turn++) {
+    const plain = solveStraight(straight, 0.33);
+    const away = leftOut(plain);
+    // Only the worst few at a time: one misread reading makes its neighbours look wrong.
+    const worst = Math.max(...away.map((x, i) => (rows[i]?.kind === "reading" ? Math.abs(x) : 0)));
+    const loose = away.map((x, i) =>
+      rows[i]?.kind === "reading" && Math.abs(x) > Math.max(3.5, 0.5 * worst) ? slip.u ** 2 : 0,
+    );
+    const next = likeliest(solveStraight(straight, 0.33, loose));
+    const step = at(next, rateDoubt) - at(z, rateDoubt);
+    const damp = Math.min(1, 0.7 / Math.max(1e-9, Math.abs(step)));
+    z = z.map((x, i) => x + damp * (at(next, i) - x));
+    straight = straighten(line, rows, z, g.start, jugRow);
+    if (damp === 1 && Math.abs(step) < 2e-3) break;
+  }
+
+  const lastReading = g.blocks[g.blocks.length - 1]?.time ?? g.end;
+  const missing = unwrittenPours(g.pours, g.start, lastReading, g.pourTime);
+  const pourTimes = new Map<number, number>();
+  const suspects: Suspect[] = missing.map((pour, index) => {
+    pourTimes.set(index, (pour.from + pour.to) / 2);
+    return {
+      kind: "pour",
+      index,
+      column: Float64Array.from(rows, (row, i) => {
+        if (row.kind === "jug") return 1;
+        let seen = 0;
+        let places = 0;
+        for (let k = 1; k <= pour.count; k++) {
+          for (const off of [-0.3, -0.15, 0, 0.15, 0.3]) {
+            seen += line.seen(z, pour.from + ((pour.to - pour.from) * (k + off)) / (pour.count + 1), row.time);
+            places++;
+          }
+        }
+        return (at(straight.perKilogram, i) * seen) / places;
+      }),
+      mean: pour.mass,
+      u: pour.u,
+      count: pour.count,
+      lnOdds: pour.lnOdds,
+    };
+  });
+  const away = leftOut(solveStraight(straight, 0.33));
+  const firstSlip = suspects.length;
+  away.forEach((x, i) => {
+    if (Math.abs(x) < 2.5 || rows[i]?.kind !== "reading") return;
+    const column = new Float64Array(rows.length);
+    column[i] = 1;
+    suspects.push({
+      kind: "misread",
+      index: i,
+      column,
+      mean: 0,
+      u: slip.u,
+      count: 0,
+      lnOdds: Math.log(slip.share / (1 - slip.share)),
+    });
+  });
+  const trial = explain(
+    noises.map(({ sigma, prior }) => ({ solved: solveStraight(straight, sigma), lnPrior: Math.log(prior) })),
+    suspects,
+    g.pours.length,
+    400,
+  );
+  const misread = g.blocks.map(() => ({ share: 0, off: 0 }));
+  for (const { guilty, weight, amounts } of trial.explanations) {
+    guilty.forEach((a, i) => {
+      const slot = a >= firstSlip ? misread[suspects[a]?.index ?? -1] : undefined;
+      if (!slot) return;
+      slot.share += weight;
+      slot.off += weight * at(amounts, i);
+    });
+  }
+  return {
+    line,
+    straight,
+    trial,
+    z: likeliestUnder(trial),
+    misread: misread.map(({ share, off }) => ({ share, off: share > 0 ? off / share : 0 })),
+    pourTimes,
+  };
+}
+
+function likeliestUnder(trial: Trial): Float64Array {
+  const likely = trial.explanations[0];
+  const solved = trial.solved[likely?.noise ?? 0] as Solved;
+  const weighed = Float64Array.from(solved.weighed);
+  likely?.guilty.forEach((a, i) => {
+    const column = trial.weighed[likely.noise]?.[a] ?? [];
+    for (let k = 0; k < weighed.length; k++) weighed[k] = at(weighed, k) - at(likely.amounts, i) * at(column, k);
+  });
+  return likeliest({ ...solved, weighed });
+}
+
+/** K: what is left of each reading under the likeliest doubts. */
+export function leftOver({ straight, z }: FittedLine): Float64Array {
+  return straight.r.map((r, i) => r - dot(straight.slopes[i] ?? [], z));
+}

@@ -1,0 +1,22 @@
+/**
+ * Covariance of what a gusty fire has made more or less than its mean by two times: an Ornstein-Uhlenbeck process
+ * of unit variance, integrated from time 0 (Gardiner, Handbook of Stochastic Methods, 4.4; from memory).
+ *
+ * @param s s from the start, 0 or more
+ * @param t s from the start, 0 or more
+ * @param tau s, how long a gust lasts
+ * @returns s²
+ * @example gustCovariance(60, 60, 1e9) // 3600: a gust that never ends
+ */
+export function gustCovariance(s: number, t: number, tau: number): number {
+  const a = Math.max(0, s);
+  const b = Math.max(0, t);
+  const small = Math.max(a, b) / tau;
+  // The terms cancel where the times are short against the gust.
+  if (small < 1e-3) return a * b;
+  return (
+    tau *
+    tau *
+    ((2 * Math.min(a, b)) / tau - 1 + Math.exp(-a / tau) + Math.exp(-b / tau) - Math.exp(-Math.abs(a - b) / tau))
+  );
+}

@@ -1,0 +1,2 @@
+export type { Answer, BalanceCall, BalanceGivens, Doubtful, SaltsKnown, WaterBalance } from "./types.ts";
+export { waterBalance } from "./waterBalance.ts";

@@ -1,0 +1,261 @@
+import type { Run } from "../log/types.ts";
+import { boilingPoint } from "../physics/index.ts";
+import { type Block, blockReadings } from "./blockReadings.ts";
+import { brineCurve } from "./brineCurve.ts";
+import { doubtful } from "./doubtful.ts";
+import { fireHistory } from "./fireHistory.ts";
+import { type FirstBoil, firstBoil, median } from "./firstBoil.ts";
+import { type LogFacts, logFacts, type Pour } from "./logFacts.ts";
+import { type SaltsInTank, saltsOf } from "./saltsOf.ts";
+import type { BalanceGivens } from "./types.ts";
+import type { LineGivens } from "./waterLine.ts";
+
+export interface Prepared {
+  readonly facts: LogFacts;
+  readonly salts: SaltsInTank;
+  readonly pressure: number;
+  readonly boil: FirstBoil;
+  readonly line: LineGivens;
+  readonly thermometer: { readonly offset: number; readonly u: number };
+  /** K² beside the noise, for each reading of the line. */
+  readonly extra: readonly number[];
+  /** What the feed jug lost in kg, from one time to another. */
+  readonly jug: { readonly value: number; readonly u: number; readonly from: number; readonly to: number } | undefined;
+  readonly thinned: readonly Block[];
+  readonly remarks: readonly string[];
+}
+
+const mostBlocks = 100;
+const mostPours = 80;
+/** Parts steal heat: J/(kg K) of steel, and about how much they warm up in the bath. */
+const steel = 490;
+
+function fahrenheit(T: number): string {
+  return `${Math.round(T * 1.8 - 459.67)} °F`;
+}
+
+/** Pours beyond what a line needs are drawn together, neighbours first, so that a drip on every row stays cheap. */
+function gathered(pours: readonly Pour[]): readonly Pour[] {
+  if (pours.length <= mostPours) return pours;
+  const each = Math.ceil(pours.length / mostPours);
+  const groups: Pour[] = [];
+  for (let i = 0; i < pours.length; i += each) {
+    const group = pours.slice(i, i + each);
+    const first = group[0] as Pour;
+    const last = group[group.length - 1] as Pour;
+    groups.push({
+      ...first,
+      mass: group.reduce((sum, pour) => sum + pour.mass, 0),
+      duration: last.time + last.duration - first.time,
+    });
+  }
+  return groups;
+}
+
+/** Whole minutes on every pour: the times were read off a clock without seconds. */
+function pourTimeDoubt(pours: readonly Pour[]): number {
+  return pours.length > 0 && pours.every((pour) => Math.abs(pour.time / 60 - Math.round(pour.time / 60)) < 1e-6)
+    ? 17
+    : 3;
+}
+
+/** Rates of rise between neighbours, K/s. */
+function pairs(blocks: readonly Block[]): { readonly rate: number }[] {
+  return blocks.slice(1).flatMap((block, i) => {
+    const before = blocks[i] as Block;
+    return block.time - before.time >= 20 ? [{ rate: (block.T - before.T) / (block.time - before.time) }] : [];
+  });
+}
+
+/** K/s that boiling alone can be expected to raise the boiling point between pours. */
+function likelyRise(blocks: readonly Block[], pours: readonly Pour[], slope: number, pouredShare: number): number {
+  const typical = (slope * 0.004) / 60;
+  if (pours.length > 0) return Math.max(typical, slope * pouredShare);
+  const later = pairs(blocks.slice(Math.floor(blocks.length / 2))).map(({ rate }) => rate);
+  return Math.max(typical, Number.isFinite(median(later)) ? Math.min(median(later), (slope * 0.04) / 60) : 0);
+}
+
+/** What the feed jug lost between its first and last level; a rise in between is a refill and counts for nothing. */
+function jugOf(facts: LogFacts): Prepared["jug"] {
+  const { levels } = facts;
+  const first = levels[0];
+  const last = levels[levels.length - 1];
+  if (!first || !last || levels.length < 2 || last.time <= first.time) return undefined;
+  let value = 0;
+  let variance = 0;
+  for (let i = 1; i < levels.length; i++) {
+    const fall = (levels[i - 1]?.mass ?? 0) - (levels[i]?.mass ?? 0);
+    if (fall > 0) value += fall;
+  }
+  for (const level of levels) variance += Math.max(level.u, 0.005 * Math.abs(level.mass)) ** 2;
+  return { value, u: Math.max(0.02, Math.sqrt(variance)), from: first.time, to: last.time };
+}
+
+/**
+ * Brings a log and what is known of the bath into the shape that the line needs.
+ *
+ * @param run the log
+ * @param givens salts, water, pressure …, as `waterBalance` takes them
+ * @throws RangeError for a number out of range; Error, in the maker's words, where the log lacks what is essential
+ * @example prepare(run, { salts: { sodiumHydroxide: 8, sodiumNitrate: 3 }, pressure: 101_325 }).boil.time
+ */
+export function prepare(run: Run, givens: BalanceGivens): Prepared {
+  const facts = logFacts(run);
+  const remarks: string[] = [];
+  const pressure = doubtful("pressure", givens.pressure, 0.005);
+  const plainWater = boilingPoint({}, pressure.value);
+  if (facts.readings.length === 0) {
+    throw new Error(
+      "missing readings: the log has no temperature; write down at least two, some minutes apart, while the bath boils",
+    );
+  }
+  const temperatures = facts.readings.map((reading) => reading.T).sort((a, b) => b - a);
+  const upper = median(temperatures.slice(0, Math.ceil(temperatures.length / 2)));
+  const guess = saltsOf(givens.salts, pressure.value, upper);
+  const hottest = temperatures[0] as number;
+  if (hottest < plainWater + 1) {
+    throw new Error(
+      `missing boil: the hottest reading, ${fahrenheit(hottest)}, is not above the boiling point of plain water here (${fahrenheit(plainWater)}); only readings of a boiling bath tell its water`,
+    );
+  }
+  const thermometer = {
+    offset: givens.thermometer?.offset ?? 0,
+    u: doubtful("thermometer", { value: 0, standardUncertainty: givens.thermometer?.standardUncertainty ?? 1.1 }, 0).u,
+  };
+  const cup = { allNight: givens.cup?.allNight ?? 0.03, eachPour: givens.cup?.eachPour ?? 0.05 };
+  const told = givens.water === undefined ? undefined : doubtful("water at the start", givens.water, 0.05);
+  if (told && !(told.value > 0)) throw new RangeError(`invalid water at the start: ${told.value} kg; more than 0 kg`);
+
+  const { curve, total } = guess;
+  const span = Math.max(1, facts.end - (facts.readings[0]?.time ?? 0));
+  const waterGuess = total / Math.exp(curve.lnRatio(upper - thermometer.offset));
+  const slope = curve.slope(curve.lnRatio(upper - thermometer.offset));
+  const poured = facts.pours.reduce((sum, pour) => sum + pour.mass, 0);
+  const cuts = facts.pours.length <= 40 ? facts.pours.map((pour) => pour.time) : [];
+  const thinned = blockReadings(facts.readings, cuts, mostBlocks);
+  const rise = likelyRise(thinned, facts.pours, slope, poured / span / waterGuess);
+  let lowest = plainWater + 2;
+  if (told) {
+    const lnRatio = Math.log(total / told.value);
+    const doubt = curve.slope(lnRatio) * Math.hypot(told.u / told.value, 0.03) + thermometer.u + 2;
+    const expected = curve.boils(lnRatio) + thermometer.offset - 3.5 * doubt - 4;
+    // Told water that leaves hardly any reading at the boil is likelier wrong than the whole log.
+    if (thinned.filter((block) => block.T >= expected).length >= 0.5 * thinned.length)
+      lowest = Math.max(lowest, expected);
+  }
+  const boil = firstBoil(facts, thinned, rise, lowest);
+  const fire = fireHistory(facts.fires, boil.time, facts.end);
+  const lit = thinned.filter(
+    (block) =>
+      block.time >= boil.time - 1e-9 &&
+      block.T > plainWater &&
+      !fire.out.some(([from, to]) => block.time > from && block.time < to + 120),
+  );
+  if (lit.length === 0 || !Number.isFinite(boil.time)) {
+    throw new Error(
+      `missing boil: the readings only show the bath warming up, to ${fahrenheit(hottest)}; readings of the boiling bath are needed`,
+    );
+  }
+  const pours = gathered(facts.pours.filter((pour) => pour.time >= boil.time - 1e-9));
+  const early = facts.pours.filter((pour) => pour.time < boil.time - 1e-9).reduce((sum, pour) => sum + pour.mass, 0);
+  const times = new Set(lit.map((block) => block.time));
+  if (times.size < 2 && !(told && (lit[0]?.time ?? 0) > boil.time + 60)) {
+    throw new Error(
+      `missing readings: the log has ${lit.length === 1 ? "one reading" : "readings at one time only"} at the boil; water can only be seen leaving between two, some minutes apart`,
+    );
+  }
+  const first = lit[0] as Block;
+  const last = lit[lit.length - 1] as Block;
+  const salts = guess.water ? saltsOf(givens.salts, pressure.value, first.T - thermometer.offset) : guess;
+  const saltAt = (time: number) =>
+    facts.salts.reduce((sum, salt) => (salt.time <= time ? sum + salt.mass : sum), salts.total);
+  const waterAt = (block: Block) => saltAt(block.time) / Math.exp(salts.curve.lnRatio(block.T - thermometer.offset));
+  const own = told
+    ? { value: told.value + early, relative: Math.hypot(told.u / told.value, 0.005) }
+    : salts.water
+      ? { value: salts.water.value, relative: salts.water.u / salts.water.value }
+      : { value: waterAt(first), relative: 0.6 };
+  const duration = Math.max(60, facts.end - boil.time);
+  const pouredNow = pours.reduce((sum, pour) => sum + pour.mass, 0);
+  const typical = (0.006 / 60) * own.value;
+  const drift =
+    (waterAt(first) - waterAt(last) + pours.reduce((sum, pour) => (pour.time < last.time ? sum + pour.mass : sum), 0)) /
+    Math.max(60, last.time - boil.time);
+  const rate = {
+    value: Math.max(pouredNow > 0 ? drift : typical, (0.5 * pouredNow) / duration, 0.1 * typical),
+    relative: 1.5,
+  };
+  const steepest = (median(pairs(lit).map(({ rate: r }) => r)) * 60) / slope;
+  if (!told && pours.length === 0 && boil.from !== "remark" && steepest > 0.06) {
+    throw new Error(
+      `missing boil: the readings rise ${(steepest * slope * 1.8).toFixed(0)} °F a minute to the end, as fast as a bath warms up; readings of the boiling bath are needed`,
+    );
+  }
+  const partHeat = 2.55e6;
+  const parts = facts.parts
+    .filter((part) => part.goesIn && part.time > boil.time)
+    .map(({ time, mass }) => {
+      const steam = mass === undefined ? 0.03 : (mass * steel * (upper - 293)) / partHeat;
+      return { time, steam, u: mass === undefined ? 0.04 : 0.3 * steam };
+    });
+  const saltDoubts = salts.doubts.map(({ source, masses }) => ({
+    source,
+    curve: brineCurve(masses, pressure.value),
+    lnMass: Math.log(Object.values(masses).reduce((sum, kg) => sum + kg, 0) / salts.total),
+  }));
+  // The whole boiling line moves with pressure nearly as plain water's does (Dühring's rule), a little more in K.
+  const higher = pressure.value * 1.001;
+  const pressureStep = ((boilingPoint({}, higher) - plainWater) / (0.001 * pressure.value)) * 1.1 * pressure.u;
+  const extra = lit.map((block, i) => {
+    let variance = i === 0 && boil.from === "kink" ? 0.7 ** 2 : 0;
+    for (const pour of pours) {
+      const after = block.time - pour.time;
+      if (pour.duration === 0 && after >= -1e-6 && after < 300) {
+        const share = (12 * pour.mass * Math.exp(-Math.max(after, 10) / 40)) / own.value;
+        variance += Math.abs(after) < 1e-6 && block.order < pour.order ? (0.15 * share) ** 2 : share ** 2;
+      }
+    }
+    for (const part of facts.parts) {
+      const after = block.time - part.time;
+      if (part.goesIn && after >= 0 && after < 300) variance += (2.5 * Math.exp(-after / 60)) ** 2;
+    }
+    return variance;
+  });
+  remarks.push(...salts.remarks);
+  if (!told)
+    remarks.push(
+      "The water at the start is not given: it is taken from the first reading at the boil and the weight of the salts.",
+    );
+  if (pours.length === 0)
+    remarks.push(
+      "No water was written down while the bath boiled: the boil-off comes from the rise of the boiling point alone, and from the weight of the salts.",
+    );
+  return {
+    facts,
+    salts,
+    pressure: pressure.value,
+    boil,
+    thermometer,
+    extra,
+    jug: jugOf(facts),
+    thinned,
+    remarks,
+    line: {
+      blocks: lit,
+      pours,
+      start: boil.time,
+      end: Math.max(facts.end, last.time),
+      curve: salts.curve,
+      saltAt,
+      saltDoubts,
+      fire,
+      parts,
+      water: own,
+      rate,
+      thermometer,
+      pressureStep,
+      cup,
+      pourTime: pourTimeDoubt(pours),
+    },
+  };
+}
