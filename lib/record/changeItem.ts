@@ -5,7 +5,13 @@ import type { ListName, Lists, ShopRecord } from "./types.ts";
 /** What an edit may change of an item: anything but its id and its stamp. */
 export type Patch<L extends ListName> = Partial<Omit<Lists[L], "id" | "changed">>;
 
-/** The item of a list that has an id, thrown away or not; undefined if there is none. */
+/**
+ * The item of a list that has an id, thrown away or not.
+ *
+ * @returns the item, undefined if there is none.
+ * @example
+ * itemOf(newRecord(), "runs", "r1"); // undefined
+ */
 export function itemOf<L extends ListName>(record: ShopRecord, list: L, id: string): Lists[L] | undefined {
   const items: readonly { readonly id: string }[] = record[list];
   return items.find((item) => item.id === id) as Lists[L] | undefined;
@@ -21,7 +27,9 @@ export function itemOf<L extends ListName>(record: ShopRecord, list: L, id: stri
  * @param now - when, ISO 8601; the item's stamp becomes this or a moment after what it was.
  * @throws RangeError for an id that the list does not hold.
  * @example
- * changeItem(record, "runs", "r1", { name: "Tuesday" }, "2026-11-25T20:00:00.000Z");
+ * const bath = newBath("Own salts", {}, thisMoment());
+ * const record = addBath(newRecord(), bath);
+ * changeItem(record, "baths", bath.id, { name: "Ready mix" }, thisMoment().now).baths[0].name; // "Ready mix"
  */
 export function changeItem<L extends ListName>(
   record: ShopRecord,
@@ -44,7 +52,7 @@ export function changeItem<L extends ListName>(
  *
  * @throws RangeError if the list holds that id already.
  * @example
- * addItem(record, "baths", newBath("Tank 1", {}, thisMoment()));
+ * addItem(newRecord(), "baths", newBath("Ready mix", {}, thisMoment())).baths.length; // 1
  */
 export function addItem<L extends ListName>(record: ShopRecord, list: L, item: Lists[L]): ShopRecord {
   if (itemOf(record, list, item.id) !== undefined) {

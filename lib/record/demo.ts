@@ -7,17 +7,35 @@ const overItems = (record: ShopRecord, change: (item: Kept) => Kept): ShopRecord
   ...Object.fromEntries(listNames.map((list) => [list, record[list].map((item: Kept) => change(item))])),
 });
 
-/** The record with every item flagged as invented. @example asInvented(newRecord()).runs; // [] */
+/**
+ * The record with every item flagged as invented.
+ *
+ * @example
+ * asInvented(addBath(newRecord(), newBath("Ready mix", {}, thisMoment()))).baths[0].invented; // true
+ */
 export function asInvented(record: ShopRecord): ShopRecord {
   return overItems(record, (item) => (item.invented === true ? item : { ...item, invented: true }));
 }
 
-/** Whether any invented item is shown. @example hasDemo(newRecord()); // false */
+/**
+ * Whether any invented item is shown.
+ *
+ * @example
+ * hasDemo(newRecord()); // false
+ */
 export function hasDemo(record: ShopRecord): boolean {
   return listNames.some((list) => record[list].some((item: Kept) => item.invented === true && item.removed !== true));
 }
 
-/** The record with every invented item thrown away: flagged, so that it can be brought back. */
+/**
+ * The record with every invented item thrown away: flagged, so that it can be brought back.
+ *
+ * @param record - the record.
+ * @param now - when, ISO 8601.
+ * @example
+ * const demo = asInvented(addBath(newRecord(), newBath("Ready mix", {}, thisMoment())));
+ * hasDemo(withoutDemo(demo, thisMoment().now)); // false
+ */
 export function withoutDemo(record: ShopRecord, now: string): ShopRecord {
   return overItems(record, (item) =>
     item.invented === true && item.removed !== true
@@ -34,7 +52,8 @@ export function withoutDemo(record: ShopRecord, now: string): ShopRecord {
  * @param demo - the demo's record.
  * @param now - when, ISO 8601.
  * @example
- * hasDemo(withDemo(withoutDemo(record, now), demo, now)); // true, if the demo holds anything
+ * const demo = addBath(newRecord(), newBath("Ready mix", {}, thisMoment()));
+ * hasDemo(withDemo(newRecord(), demo, thisMoment().now)); // true
  */
 export function withDemo(record: ShopRecord, demo: ShopRecord, now: string): ShopRecord {
   const back = overItems(record, (item) =>

@@ -53,7 +53,8 @@ const fieldsOf = (item: Kept): Map<string, unknown> =>
  * @param before - the first version.
  * @param after - the second.
  * @example
- * differences(record, changeRun(record, "r1", { name: "Wednesday" }, thisMoment().now))[0]?.what; // "name"
+ * const record = newRecord();
+ * differences(record, changeSettings(record, { units: "metric" }, thisMoment().now))[0].now; // "metric"
  */
 export function differences(before: ShopRecord, after: ShopRecord): Difference[] {
   const found: Difference[] = [];

@@ -58,7 +58,11 @@ function settingsOf(mine: ShopRecord, theirs: ShopRecord, base?: ShopRecord): { 
  * @param base - what both sides last agreed on, if it is known.
  * @returns the record, and what was overwritten on either side, so that the page can say so. Its id is mine.
  * @example
- * merge(mine, theirs).overwritten.map(({ name, what }) => `${name}: ${what}`);
+ * const base = addBath(newRecord(), newBath("Ready mix", {}, thisMoment()));
+ * const mine = addSetup(base, newSetup("Long tank", {}, thisMoment()));
+ * const theirs = changeSettings(base, { units: "metric" }, thisMoment().now);
+ * const { record } = merge(mine, theirs, base);
+ * [record.setups.length, record.settings.units]; // [1, "metric"]
  */
 export function merge(mine: ShopRecord, theirs: ShopRecord, base?: ShopRecord): Merged {
   if (mine === theirs || base === theirs) return { record: mine, overwritten: [] };

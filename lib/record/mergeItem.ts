@@ -48,7 +48,8 @@ function idsOf(list: unknown): Map<string, unknown> | undefined {
  * @param winner - whose text stands in a clash.
  * @returns the item, with the later of the two stamps, and the clashes.
  * @example
- * mergeItem(run, { ...run, name: "Tuesday" }, { ...run, outcome: "even" }, "mine").item; // both changes
+ * const bath = newBath("Ready mix", {}, thisMoment());
+ * mergeItem(bath, { ...bath, name: "Old mix" }, { ...bath, removed: true }, "mine").item; // { name: "Old mix", removed: true, … }
  */
 export function mergeItem<T extends Kept>(
   base: T,

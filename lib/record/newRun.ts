@@ -74,7 +74,8 @@ export interface Firing {
  * @param givens - from `factsForNextRun`.
  * @param moment - when, and where the id comes from.
  * @example
- * newRun({ name: "Tuesday", log: { entries: [] }, source: "" }, factsForNextRun(record), thisMoment()).name; // "Tuesday"
+ * const givens = factsForNextRun(newRecord());
+ * newRun({ name: "Tuesday", log: { entries: [] }, source: "" }, givens, thisMoment()).name; // "Tuesday"
  */
 export function newRun(firing: Firing, givens: Givens, moment: Moment): KeptRun {
   const { hints, ...rest } = firing;

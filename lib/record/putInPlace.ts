@@ -12,7 +12,8 @@ import type { Kept, ShopRecord } from "./types.ts";
  * @param copy - the record to go back to.
  * @param now - when, ISO 8601.
  * @example
- * putInPlace(record, newRecord(), thisMoment().now).runs.every((run) => run.removed === true); // true
+ * const record = addBath(newRecord(), newBath("Ready mix", {}, thisMoment()));
+ * putInPlace(record, newRecord(), thisMoment().now).baths[0].removed; // true
  */
 export function putInPlace(record: ShopRecord, copy: ShopRecord, now: string): ShopRecord {
   const lists = listNames.map((list) => {

@@ -88,7 +88,7 @@ function repeatedId(record: ShopRecord): { path: (string | number)[]; id: string
  * @param steps - the upgrades that are known; ours by default.
  * @returns the record, or the first problem with where it is, what was read, what was expected and what to do.
  * @example
- * readRecord(writeRecord(newRecord())); // { record: … }
+ * readRecord(writeRecord(newRecord())).record.kind; // "shop record"
  */
 export function readRecord(text: string, steps: readonly Upgrade[] = ourUpgrades): RecordReading {
   const parsed = parse(text);

@@ -7,6 +7,7 @@ const keysOf = (value: Record<string, unknown>): string[] =>
  * Whether two pieces of plain data would be written as the same JSON, the order of keys apart. A key that holds
  * undefined counts as absent, as it does in JSON.
  *
+ * @returns true or false.
  * @example
  * same({ a: 1, b: undefined }, { a: 1 }); // true
  */

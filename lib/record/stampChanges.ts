@@ -38,7 +38,8 @@ function stamp(before: Kept | undefined, after: Kept, now: string): Kept {
  * @param now - when, ISO 8601.
  * @returns `before` itself if nothing changed.
  * @example
- * stampChanges(record, { ...record, runs: [] }, thisMoment().now).runs.every((run) => run.removed === true); // true
+ * const record = addBath(newRecord(), newBath("Ready mix", {}, thisMoment()));
+ * stampChanges(record, { ...record, baths: [] }, thisMoment().now).baths[0].removed; // true
  */
 export function stampChanges(before: ShopRecord, after: ShopRecord, now: string): ShopRecord {
   if (before === after) return before;

@@ -24,7 +24,9 @@ function settingsBack(current: Settings, before: Settings, after: Settings, now:
  * @param now - when, ISO 8601.
  * @returns the record; calling it with `before` and `after` exchanged does the change again.
  * @example
- * takeBack(after, before, after, thisMoment().now); // before, with later stamps
+ * const before = newRecord();
+ * const after = changeSettings(before, { units: "metric" }, thisMoment().now);
+ * takeBack(after, before, after, thisMoment().now).settings.units; // "US"
  */
 export function takeBack(record: ShopRecord, before: ShopRecord, after: ShopRecord, now: string): ShopRecord {
   const lists = listNames.map((list) => {
