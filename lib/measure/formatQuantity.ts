@@ -1,7 +1,6 @@
-import { digits } from "./digits.ts";
 import { formatDuration } from "./formatDuration.ts";
-import { fractionDigits } from "./fractionDigits.ts";
 import { inUnit } from "./inUnit.ts";
+import { plainDigits } from "./plainDigits.ts";
 import type { Dimension, Unit, UnitSystem } from "./types.ts";
 import { unit as unitOf } from "./unit.ts";
 
@@ -36,21 +35,12 @@ export function withUnit(number: string, symbol: string): string {
   return `${number}${noBreak}${symbol.replaceAll(" ", noBreak)}`;
 }
 
-function plainDigits(number: number, options: FormatOptions): string {
-  const { system = "US" } = options;
-  if (options.fractions !== undefined) return fractionDigits(number, options.fractions);
-  if (options.decimals !== undefined) return digits(number, options.decimals, system);
-  const before = number === 0 ? 1 : Math.floor(Math.log10(Math.abs(number))) + 1;
-  const text = digits(number, Math.max(0, (options.digits ?? 4) - before), system);
-  return text.includes(".") ? text.replace(/\.?0+$/u, "") : text;
-}
-
 /**
  * An SI number in a unit, as text, without its doubt.
  *
  * @param value SI; finite
  * @param unit a unit, or "m:ss" for a time; a liquid measure shows the water of a mass, if `dimension` says mass
- * @throws RangeError for a number that is not finite or a unknown unit; TypeError for a unit of something else.
+ * @throws RangeError for a number that is not finite or an unknown unit; TypeError for a unit of something else.
  * @example
  * formatQuantity(0.45359237, "oz") // "16 oz" (with a no-break space)
  */
@@ -62,6 +52,5 @@ export function formatQuantity(value: number, unit: string | Unit, options: Form
       ? unitOf(unit, options.dimension && !options.dimension.point ? "number" : "temperature")
       : unit;
   const number = inUnit(value, options.dimension ?? known.dimension, known);
-  const money = known.symbol === "$" && options.decimals === undefined ? { ...options, decimals: 2 } : options;
-  return withUnit(plainDigits(number, money), known.symbol);
+  return withUnit(plainDigits(number, known.symbol, options), known.symbol);
 }

@@ -1,8 +1,11 @@
-import { digits, roundedHalf } from "./digits.ts";
-import { formatDuration } from "./formatDuration.ts";
-import { clockUnit, type FormatOptions, formatQuantity, withUnit } from "./formatQuantity.ts";
+import { clockWithSpread } from "./clockWithSpread.ts";
+import { digits } from "./digits.ts";
+import { clockUnit, type FormatOptions, withUnit } from "./formatQuantity.ts";
+import { fractionDigits } from "./fractionDigits.ts";
 import { inUnit, unitMeasuring } from "./inUnit.ts";
-import { interval95, standardUncertainty } from "./standardUncertainty.ts";
+import { plainDigits } from "./plainDigits.ts";
+import { roundedHalf, roundHalf } from "./roundedHalf.ts";
+import { interval95 } from "./standardUncertainty.ts";
 import type { Unit, Value } from "./types.ts";
 
 export interface Shown {
@@ -21,44 +24,25 @@ export interface Shown {
 }
 
 const noBreak = "\u00a0";
+const minus = "\u2212";
 
-interface Rounded {
-  readonly up: number;
-  readonly down: number;
-  readonly decimals: number;
-}
-
-/** Both sides to the decimals that the narrower one deserves. */
-function roundedSides(up: number, down: number, value: number): Rounded {
-  const finite = [up, down].filter((side) => side > Math.abs(value) * 1e-12 && side < Number.POSITIVE_INFINITY);
-  const { decimals } = finite.length === 0 ? { decimals: 2 } : roundedHalf(Math.min(...finite));
-  const side = (half: number) => {
-    if (!(half < Number.POSITIVE_INFINITY) || half <= Math.abs(value) * 1e-12)
-      return half < Number.POSITIVE_INFINITY ? 0 : half;
-    const steps = half * 10 ** decimals;
-    const near = Math.round(steps);
-    return (near >= 0.95 * steps ? near : Math.ceil(steps)) / 10 ** decimals;
-  };
-  return { up: side(up), down: side(down), decimals };
-}
-
-function clockShown(value: Value, options: FormatOptions): Shown {
-  const [low, high] = interval95(value);
-  const half = Math.max(high - value.value, value.value - low);
-  const seconds = half < 60;
-  const spread =
-    half === 0
-      ? "exactly"
-      : `±${seconds ? `${digits(Math.ceil(half), 0, options.system)}${noBreak}s` : formatDuration(half)}`;
-  const number = formatDuration(value.value);
-  return {
-    number,
-    spread,
-    unit: "",
-    low: formatDuration(low),
-    high: formatDuration(high),
-    text: `${number} ${spread}`.replace(" ", noBreak),
-  };
+/** How the value, its ends and its two sides are written: fractions, or the decimals that the narrower side deserves. */
+function hand(
+  up: number,
+  down: number,
+  options: FormatOptions,
+): { at: (end: number) => string; side: (half: number) => string } {
+  const { fractions, system } = options;
+  const endless = (number: number) => (number > 0 ? "∞" : `${minus}∞`);
+  if (fractions !== undefined) {
+    const parts = (half: number) => Math.ceil(half * fractions - 0.05) / fractions;
+    const shown = (number: number) => (Number.isFinite(number) ? fractionDigits(number, fractions) : endless(number));
+    return { at: shown, side: (half) => shown(parts(half)) };
+  }
+  const deserving = [up, down].filter((half) => half > 0 && half < Number.POSITIVE_INFINITY);
+  const decimals = options.decimals ?? (deserving.length === 0 ? 2 : roundedHalf(Math.min(...deserving)).decimals);
+  const shown = (number: number) => (Number.isFinite(number) ? digits(number, decimals, system) : endless(number));
+  return { at: shown, side: (half) => shown(roundHalf(half, decimals)) };
 }
 
 /**
@@ -67,31 +51,43 @@ function clockShown(value: Value, options: FormatOptions): Shown {
  * "+0.5/−1.5"; a value without doubt says "exactly".
  *
  * @param unit a unit of what the value measures, or "m:ss" for a time; liquid measures show the water of a mass
+ * @param options with `fractions` or `decimals` both numbers are written so instead
  * @throws TypeError for a unit of something else; RangeError for an unknown one or a value that is not finite.
  * @example
- * formatWithSpread(measuredValue(10.9, 0.1, { mass: 1 }, "scale"), "kg").text // "10.9 ±0.2 kg" (with no-break spaces)
+ * formatWithSpread(measuredValue(10.9, 0.1, { mass: 1 }, "scale"), "kg").text // "10.9 ±0.2 kg"
  */
 export function formatWithSpread(value: Value, unit: string | Unit, options: FormatOptions = {}): Shown {
   if (!Number.isFinite(value.value)) throw new RangeError(`invalid value: ${value.value}; a finite number expected`);
-  if (unit === clockUnit) return clockShown(value, options);
+  if (unit === clockUnit) return clockWithSpread(value, options);
   const { dimension } = value;
   const known = unitMeasuring(unit, dimension);
   const { symbol } = known;
+  const [bottom, top] = interval95(value);
   const number = inUnit(value.value, dimension, known);
-  const [low, high] = interval95(value).map((end) => inUnit(end, dimension, known)) as [number, number];
-  if (standardUncertainty(value) === 0 && low === high) {
-    const text = formatQuantity(value.value, known, { ...options, dimension });
-    const bare = text.replace(withUnit("", symbol), "");
-    return { number: bare, spread: "exactly", unit: symbol, low: bare, high: bare, text: `${text}${noBreak}exactly` };
+  // What rounding leaves of a doubt that has cancelled is no doubt.
+  if (top - bottom <= 1e-10 * Math.abs(value.value)) {
+    const bare = plainDigits(number, symbol, options);
+    return {
+      number: bare,
+      spread: "exactly",
+      unit: symbol,
+      low: bare,
+      high: bare,
+      text: `${withUnit(bare, symbol)}${noBreak}exactly`,
+    };
   }
-  const { system } = options;
-  const { up, down, decimals } = roundedSides(high - number, number - low, number);
-  const side = (half: number) => (half < Number.POSITIVE_INFINITY ? digits(half, decimals, system) : "∞");
-  const main = digits(number, decimals, system);
-  const end = (at: number) => (Number.isFinite(at) ? digits(at, decimals, system) : at > 0 ? "∞" : "\u2212∞");
+  const up = (top - value.value) / known.factor;
+  const down = (value.value - bottom) / known.factor;
+  const { at, side } = hand(up, down, options);
+  const ends = { low: at(inUnit(bottom, dimension, known)), high: at(inUnit(top, dimension, known)) };
   const equal = side(up) === side(down);
-  const spread = equal ? `±${side(up)}` : `+${side(up)}/\u2212${side(down)}`;
-  const text = withUnit(`${main}${noBreak}${spread}`, symbol);
-  const shown = { number: main, spread, unit: symbol, low: end(low), high: end(high), text };
-  return equal ? shown : { ...shown, sides: { up: `+${side(up)}`, down: `\u2212${side(down)}` } };
+  const spread = equal ? `±${side(up)}` : `+${side(up)}/${minus}${side(down)}`;
+  const shown = {
+    number: at(number),
+    spread,
+    unit: symbol,
+    ...ends,
+    text: withUnit(`${at(number)}${noBreak}${spread}`, symbol),
+  };
+  return equal ? shown : { ...shown, sides: { up: `+${side(up)}`, down: `${minus}${side(down)}` } };
 }

@@ -7,6 +7,7 @@ export { divideDimensions, multiplyDimensions, powerDimension, sameDimension, sa
 export { dimensionName } from "./dimensionName.ts";
 export { isUnread } from "./fitUnit.ts";
 export { formatDuration } from "./formatDuration.ts";
+export { formatLimit } from "./formatLimit.ts";
 export { clockUnit, type FormatOptions, formatQuantity, withUnit } from "./formatQuantity.ts";
 export { formatWithSpread, type Shown } from "./formatWithSpread.ts";
 export { fractionDigits } from "./fractionDigits.ts";

@@ -1,4 +1,5 @@
 import { kindFacts } from "./kinds.ts";
+import { remembering } from "./remembering.ts";
 import type { Kind } from "./types.ts";
 import { findUnit } from "./unit.ts";
 import { unitSpellings } from "./unitNames.ts";
@@ -18,16 +19,7 @@ function distance(a: string, b: string): number {
   return row[b.length] ?? 0;
 }
 
-/**
- * The unit of a kind whose spelling is nearest to a word that is none, as the table spells it; undefined where
- * nothing is near.
- *
- * @example
- * nearestUnit("galons", "volume") // "gal"
- */
-export function nearestUnit(word: string, kind: Kind): string | undefined {
-  const asked = word.trim().toLowerCase();
-  if (asked.length < 2 || asked.length > 20) return undefined;
+const nearest = remembering((asked: string, kind: Kind): string | undefined => {
   const { dimension, liquid } = kindFacts(kind);
   let best: { symbol: string; far: number } | undefined;
   for (const spelling of unitSpellings) {
@@ -38,4 +30,16 @@ export function nearestUnit(word: string, kind: Kind): string | undefined {
     if (unit && fits) best = { symbol: unit.symbol, far };
   }
   return best?.symbol;
+});
+
+/**
+ * The unit of a kind whose spelling is nearest to a word that is none, as the table spells it; undefined where
+ * nothing is near.
+ *
+ * @example
+ * nearestUnit("galons", "volume") // "gal"
+ */
+export function nearestUnit(word: string, kind: Kind): string | undefined {
+  const asked = word.trim().toLowerCase();
+  return asked.length < 2 || asked.length > 20 ? undefined : nearest(asked, kind);
 }

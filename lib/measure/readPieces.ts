@@ -20,8 +20,8 @@ function unitEnd(rest: string, kind: Kind): number {
   if (rest.trim() === "" || findUnit(rest, kind)) return rest.length;
   for (let end = 1; end < rest.length; end += 1) {
     if (!/[\d\u00bc-\u00be\u2150-\u215e]/u.test(rest.charAt(end))) continue;
-    const name = rest.slice(0, end).replace(/(?:,|&|\+|\band)\s*$/iu, "");
-    if (findUnit(name, kind)) return end;
+    const sign = /[-−–]\s*$/u.exec(rest.slice(0, end))?.index ?? end;
+    if (findUnit(rest.slice(0, sign).replace(/(?:,|&|\+|\band)\s*$/iu, ""), kind)) return sign;
   }
   return rest.length;
 }

@@ -1,5 +1,6 @@
 import { divideDimensions, multiplyDimensions, powerDimension } from "./dimension.ts";
 import { kindFacts } from "./kinds.ts";
+import { remembering } from "./remembering.ts";
 import type { Kind, Unit } from "./types.ts";
 import { namedUnit } from "./unitNames.ts";
 
@@ -46,7 +47,8 @@ function compound(symbol: string): boolean {
 function exponentAt(text: string, at: number): { exponent: number; end: number } {
   const raised = superscripts.get(text.charAt(at));
   if (raised) return { exponent: raised, end: at + 1 };
-  const found = /^\s*(?:\^|\*\*)\s*([-−]?\d{1,2})/u.exec(text.slice(at)) ?? /^(\d)(?!\d)/u.exec(text.slice(at));
+  const found =
+    /^\s*(?:\^|\*\*)\s*([-−]?\d{1,2})/u.exec(text.slice(at)) ?? /^([23])(?![\d\p{L}])/u.exec(text.slice(at));
   if (!found?.[1]) return { exponent: 1, end: at };
   return { exponent: Number(found[1].replace("−", "-")), end: at + found[0].length };
 }
@@ -115,6 +117,20 @@ function quotientAt(text: string, at: number, kind: Kind): Part | undefined {
   return undefined;
 }
 
+const found = remembering((text: string, kind: Kind): Unit | undefined => {
+  const point = kindFacts(kind).dimension.point === true;
+  const named = namedUnit(text, kind);
+  if (named) {
+    if (named.offset === undefined) return named;
+    const { symbol, dimension, factor, offset } = named;
+    return point ? { symbol, dimension: { ...dimension, point: true }, factor, offset } : { symbol, dimension, factor };
+  }
+  const part = quotientAt(text, 0, kind);
+  if (!part || skipBlanks(text, part.end) !== text.length) return undefined;
+  const { symbol, dimension, factor } = part.unit;
+  return { symbol, dimension, factor };
+});
+
 /**
  * The unit that a text names, or undefined. Names and many of their spellings, products ("kW h"), quotients
  * ("fl oz/min", "lb per gal"), powers ("ft2", "ft^2", "ft²") and parentheses ("BTU/(h ft2)"). Units side by side bind
@@ -127,18 +143,7 @@ function quotientAt(text: string, at: number, kind: Kind): Part | undefined {
  */
 export function findUnit(text: string, kind: Kind = "number"): Unit | undefined {
   const trimmed = text.trim();
-  if (trimmed === "" || trimmed.length > longest) return undefined;
-  const point = kindFacts(kind).dimension.point === true;
-  const named = namedUnit(trimmed, kind);
-  if (named) {
-    if (named.offset === undefined) return named;
-    const { symbol, dimension, factor, offset } = named;
-    return point ? { symbol, dimension: { ...dimension, point: true }, factor, offset } : { symbol, dimension, factor };
-  }
-  const part = quotientAt(trimmed, 0, kind);
-  if (!part || skipBlanks(trimmed, part.end) !== trimmed.length) return undefined;
-  const { symbol, dimension, factor } = part.unit;
-  return { symbol, dimension, factor };
+  return trimmed === "" || trimmed.length > longest ? undefined : found(trimmed, kind);
 }
 
 /**
