@@ -16,7 +16,7 @@ const notYet =
 /**
  * When the bath first boiled. A remark that it boils settles it. Otherwise the warm-up shows as a rise that is many
  * times as fast as boiling can make it: the same fire warms a bath about ten times as fast as it moves its boiling
- * point by taking water, so a rise three times the likely one is warm-up.
+ * point by taking water.
  *
  * @param facts the log
  * @param readings its readings, thinned, in time order
@@ -29,16 +29,7 @@ export function firstBoil(facts: LogFacts, readings: readonly Reading[], rise: n
   const before = (time: number) => readings.filter((reading) => reading.time < time - 1e-9).length;
   if (told) return { time: told.time, before: before(told.time), from: "remark" };
   const firstPour = facts.pours[0]?.time ?? Infinity;
-  const firstParts = facts.parts[0]?.time ?? Infinity;
-  let last = -1;
-  for (let i = 0; i < readings.length - 1; i++) {
-    const here = readings[i] as Reading;
-    const next = readings[i + 1] as Reading;
-    const gap = next.time - here.time;
-    const prefix = next.time <= Math.min(firstPour, firstParts) + 1e-9 || i === last + 1;
-    const fast = next.T - here.T > 3.3 * rise * gap + 2;
-    if (prefix && fast && here.time < firstPour) last = Math.max(last, i);
-  }
+  let last = lastOfWarmUp(readings, firstPour, rise);
   while (last + 1 < readings.length && (readings[last + 1] as Reading).T < lowest) last++;
   if (last < 0) {
     const first = readings[0]?.time ?? 0;
@@ -48,15 +39,37 @@ export function firstBoil(facts: LogFacts, readings: readonly Reading[], rise: n
   const warm = readings[last + 1];
   if (!warm) return { time: Infinity, before: readings.length, from: "kink" };
   const earlier = readings[last - 1];
-  let time = warm.time;
-  if (earlier) {
-    const rate = (cold.T - earlier.T) / (cold.time - earlier.time);
-    if (rate > 2 * rise) {
-      const crossing = cold.time + (warm.T - rise * (warm.time - cold.time) - cold.T) / (rate - rise);
-      time = Math.min(warm.time, Math.max(cold.time, crossing));
-    }
-  }
+  const seen = earlier ? (cold.T - earlier.T) / (cold.time - earlier.time) : 0;
+  const rate = Math.max(seen, 4 * rise);
+  const crossing = cold.time + (warm.T - rise * (warm.time - cold.time) - cold.T) / (rate - rise);
+  const time = Math.min(warm.time, Math.max(cold.time, crossing));
   return { time, before: last + 1, from: "kink" };
+}
+
+/**
+ * Number of the last reading of the warm-up, -1 for none: one that later readings leave further below than boiling can
+ * make them rise. Two later ones must say so where there are two, and none before it may stand above it: one misread
+ * reading is no warm-up.
+ */
+function lastOfWarmUp(readings: readonly Reading[], firstPour: number, rise: number): number {
+  let last = -1;
+  let highest = -Infinity;
+  const prefix = readings.filter((reading) => reading.time <= firstPour).length;
+  for (let i = 0; i < prefix; i++) {
+    const here = readings[i] as Reading;
+    if (here.T < highest - 0.6) break;
+    highest = Math.max(highest, here.T);
+    let above = 0;
+    let asked = 0;
+    for (let k = i + 1; k < readings.length && k < prefix + 2; k++) {
+      const later = readings[k] as Reading;
+      if (later.time - here.time > 1200 && asked >= 2) break;
+      asked++;
+      if (later.T - here.T > 1.5 * rise * (later.time - here.time) + 1.2) above++;
+    }
+    if (above >= Math.min(2, asked) && above > 0) last = i;
+  }
+  return last;
 }
 
 /** Middle of a list of numbers; NaN for an empty one. */
