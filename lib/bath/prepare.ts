@@ -207,7 +207,8 @@ export function prepare(run: Run, givens: BalanceGivens): Prepared {
   const higher = pressure.value * 1.001;
   const pressureStep = ((boilingPoint({}, higher) - plainWater) / (0.001 * pressure.value)) * 1.1 * pressure.u;
   const extra = lit.map((block, i) => {
-    let variance = i === 0 && boil.from === "kink" ? 0.7 ** 2 : 0;
+    // The thermometer lags behind a bath that has just warmed up.
+    let variance = (1.5 * Math.exp(-(block.time - boil.time) / 45)) ** 2;
     for (const pour of pours) {
       const after = block.time - pour.time;
       if (pour.duration === 0 && after >= -1e-6 && after < 300) {

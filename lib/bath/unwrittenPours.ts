@@ -62,7 +62,7 @@ export function unwrittenPours(pours: readonly Pour[], start: number, end: numbe
     // Each gap that is split weighs its own density; times the width of the place where the pour may lie.
     const split = density(part) ** (open ? count : count + 1) * part ** count * (open ? survival(part) : 1);
     const whole = open ? survival(gap) : density(gap);
-    const lnOdds = Math.max(-12, Math.min(12, Math.log(split / whole)));
+    const lnOdds = Math.max(-12, Math.min(3, Math.log(split / whole)));
     found.push({ from, to, count, mass: mass * count, u: each * Math.sqrt(count), lnOdds });
   };
   consider(start, at(times, 0), true);
