@@ -1,9 +1,10 @@
+import { breakMark } from "./breakMark.ts";
 import type { ScaleStretch } from "./brokenScale.ts";
 import { type HoldFrame, stretchTicks } from "./holdFrame.ts";
 import { marginLabels } from "./holdLabels.ts";
-import { ruleTicks } from "./ruleTicks.ts";
 import { steelRule } from "./steelRule.ts";
 import { linePath, svg } from "./svg.ts";
+import { drawTimeRule } from "./timeRule.ts";
 import type { HoldReplayedData } from "./types.ts";
 import { decimal } from "./words.ts";
 
@@ -18,12 +19,13 @@ export function drawHoldRules(frame: HoldFrame, limits: readonly { readonly at: 
     limits.some((limit) => Math.abs(limit.at - along) < size * 1.15) ||
     along < frame.plateTop + size * 2 ||
     frame.scale.breaks.some((at) => Math.abs(at - along) < size * 0.7);
-  const upright = frame.scale.stretches.map((stretch: ScaleStretch) =>
+  const upright = frame.scale.stretches.map((stretch: ScaleStretch, index) =>
     steelRule(document, {
       ticks: stretchTicks(stretch, unit, size),
       at: (value) => frame.y(unit.toSI(value)),
       from: stretch.highAt,
-      to: stretch.lowAt,
+      // Down to the time rule, past the words that stand on it.
+      to: index === 0 ? frame.plateBottom : stretch.lowAt,
       edge: frame.left,
       side: "left",
       figure: (value) => decimal(value, 2),
@@ -31,64 +33,25 @@ export function drawHoldRules(frame: HoldFrame, limits: readonly { readonly at: 
       size,
     }),
   );
-  const minutes = (seconds: number) => (seconds - frame.zero) / 60;
-  const along = steelRule(document, {
-    ticks: ruleTicks(
-      minutes(frame.start),
-      minutes(frame.end),
-      frame.right - frame.left,
-      frame.narrow ? 44 : 60,
-      "minutes",
-    ),
-    at: (value) => frame.x(value * 60 + frame.zero),
-    from: frame.left,
-    to: frame.right,
-    edge: frame.plateBottom,
-    side: "below",
-    figure: (value) => decimal(value, 1),
-    size,
-  });
-  const faint = { "font-size": size, fill: frame.narrow ? "var(--ink)" : "var(--faint)" };
-  const names = [
-    svg(document, "text", { x: frame.left - 18, y: frame.plateTop + size, "text-anchor": "end", ...faint }, [
-      unit.name,
-    ]),
-    frame.narrow
-      ? svg(document, "text", { x: 4, y: frame.plateBottom + 15 + size, ...faint }, ["min"])
-      : svg(document, "text", { x: frame.right + 14, y: frame.plateBottom + 15 + size, ...faint }, [
-          `${frame.width >= 1000 ? "minutes" : "min"} from ${frame.zeroName}`,
-        ]),
-  ];
+  const name = svg(
+    document,
+    "text",
+    {
+      x: frame.left - 18,
+      y: frame.plateTop + size,
+      "text-anchor": "end",
+      "font-size": size,
+      fill: frame.narrow ? "var(--ink)" : "var(--faint)",
+    },
+    [unit.name],
+  );
+  const along = drawTimeRule({ ...frame, edge: frame.plateBottom, name: frame.narrow ? "left" : "right" });
   return svg(document, "g", { "data-part": "rules" }, [
     ...upright,
     along,
-    ...names,
-    ...frame.scale.breaks.map(breakMark),
+    name,
+    ...frame.scale.breaks.map((at) => breakMark(document, at, frame.left, frame.width)),
   ]);
-
-  // A short zigzag, as a drawing breaks a long part: beyond it the rule is squeezed.
-  function breakMark(at: number): SVGElement {
-    const zigzag = (x: number) =>
-      linePath([
-        [x - 10, at + 1],
-        [x - 4, at - 4],
-        [x + 4, at + 6],
-        [x + 10, at + 1],
-      ]);
-    return svg(document, "g", { "data-mark": "break" }, [
-      svg(document, "line", {
-        x1: frame.left + 12,
-        x2: frame.width,
-        y1: at + 1,
-        y2: at + 1,
-        stroke: "var(--rule)",
-        "stroke-width": 1,
-        "stroke-dasharray": "12 4 3 4",
-      }),
-      svg(document, "path", { d: zigzag(frame.left), stroke: "var(--plate)", "stroke-width": 5, fill: "none" }),
-      svg(document, "path", { d: zigzag(frame.left), stroke: "var(--ink)", "stroke-width": 1.2, fill: "none" }),
-    ]);
-  }
 }
 
 /** An arrowed dimension line across the strip, in the right margin; nothing on a phone or without a target. */

@@ -9,8 +9,8 @@ export interface Plate {
   readonly width: number;
   readonly top: number;
   readonly bottom: number;
-  /** px where the figures of the rule at the left end; the strip's edges are broken round them. */
-  readonly figuresEnd: number;
+  /** Where the limits' figures end (start at a rule on the right); the strip's edges are broken round them. */
+  readonly figures: { readonly x: number; readonly anchor: "start" | "end" };
   readonly size: number;
   readonly unit: EdgeUnit;
   readonly y: (kelvin: number) => number;
@@ -52,8 +52,9 @@ export function drawPlate(plate: Plate): SVGElement {
     svg(document, "rect", { x: 0, y: high, width, height: low - high, fill: "var(--strip)", "data-part": "strip" }),
   );
   for (const limit of limitPlaces(plate)) {
-    const end = plate.figuresEnd;
-    const start = end - textWidth(limit.text, plate.size, 600);
+    const { x, anchor } = plate.figures;
+    const length = textWidth(limit.text, plate.size, 600);
+    const [start, end] = anchor === "end" ? [x - length, x] : [x, x + length];
     const edge = (x1: number, x2: number) =>
       svg(document, "line", { x1, x2, y1: limit.edge, y2: limit.edge, stroke: "var(--ink)", "stroke-width": 1 });
     group.append(
@@ -63,9 +64,9 @@ export function drawPlate(plate: Plate): SVGElement {
         document,
         "text",
         {
-          x: end,
+          x,
           y: limit.at + plate.size * 0.35,
-          "text-anchor": "end",
+          "text-anchor": anchor,
           "font-size": plate.size,
           "font-weight": 600,
           fill: "var(--ink)",

@@ -8,7 +8,7 @@ import { counted, decimal, figuresFor } from "./words.ts";
 
 const amountText = (mass: number, frame: Pick<HoldFrame, "units">): string => {
   const amount = frame.units.water.fromSI(mass);
-  return decimal(amount, amount >= 10 ? 0 : Math.min(1, figuresFor(amount)));
+  return decimal(amount, amount >= 10 ? 0 : Math.min(1, figuresFor(amount)), frame.units.system);
 };
 
 /** Words for all the water put in: the caller's, or the sum of the pours. */

@@ -9,6 +9,7 @@ export interface EdgeUnit {
 }
 
 export interface FigureUnits {
+  readonly system: "US" | "metric";
   /** From K. */
   readonly temperature: EdgeUnit;
   /** From kg of water. */
@@ -27,7 +28,11 @@ const edge = (name: string, dimension: Dimension): EdgeUnit => ({
   toSI: (value) => fromUnit(value, name, dimension),
 });
 
-const units = (temperature: string, water: string, ratio: string, length: string): FigureUnits => ({
+const units = (
+  system: "US" | "metric",
+  [temperature, water, ratio, length]: readonly [string, string, string, string],
+): FigureUnits => ({
+  system,
   temperature: edge(temperature, { temperature: 1, point: true }),
   water: edge(water, { mass: 1 }),
   waterRate: edge(`${water}/min`, { mass: 1, time: -1 }),
@@ -35,12 +40,12 @@ const units = (temperature: string, water: string, ratio: string, length: string
   length: edge(length, { length: 1 }),
 });
 
-const us = units("°F", "fl oz", "lb/gal", "in");
-const metric = units("°C", "ml", "kg/l", "cm");
+const us = units("US", ["°F", "fl oz", "lb/gal", "in"]);
+const metric = units("metric", ["°C", "ml", "kg/l", "cm"]);
 
 /**
  * The units that a figure shows, each with its conversion from and to SI.
- * @example figureUnits("US").temperature.fromSI(373.15) // 212
+ * @example figureUnits("US").temperature.fromSI(373.15) // 212.0
  */
 export function figureUnits(system: "US" | "metric"): FigureUnits {
   return system === "US" ? us : metric;

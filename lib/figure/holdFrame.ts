@@ -37,7 +37,7 @@ export interface HoldFrame {
 /** Margins that fit a figure of a width in px: desk, tablet, phone. */
 export function margins(width: number, narrow: boolean): { readonly left: number; readonly right: number } {
   if (narrow) return { left: 46, right: 14 };
-  return width >= 1000 ? { left: 96, right: 216 } : { left: 56, right: 168 };
+  return width >= 1000 ? { left: 96, right: 216 } : { left: 56, right: 204 };
 }
 
 /**
@@ -90,7 +90,8 @@ function figuresWidth(scale: BrokenScale, { temperature }: FigureUnits, data: Ho
 
 /** Ticks of one stretch of the temperature rule, in the unit shown. */
 export function stretchTicks(stretch: ScaleStretch, unit: EdgeUnit, size: number): readonly Tick[] {
-  return ruleTicks(unit.fromSI(stretch.low), unit.fromSI(stretch.high), stretch.lowAt - stretch.highAt, size * 1.7);
+  const height = stretch.lowAt - stretch.highAt;
+  return ruleTicks(unit.fromSI(stretch.low), unit.fromSI(stretch.high), height, size * (height > 120 ? 2.4 : 1.7));
 }
 
 function timeSpan(data: HoldReplayedData): readonly [number, number] {

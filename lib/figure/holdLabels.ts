@@ -103,6 +103,9 @@ function ringLabels(data: HoldReplayedData, frame: HoldFrame): readonly Label[] 
       const [value, state] = apartParts(one, frame);
       const words = [
         ...(frame.narrow ? [] : [[{ text: apartWords(one, frame) }]]),
+        ...(one.reason && !frame.narrow
+          ? [[{ text: `${value}, ${state}:` }, { text: shortened(one.reason, 44) }]]
+          : []),
         [{ text: `${value}, ${state}` }],
         [{ text: value }, { text: state }],
       ];

@@ -39,7 +39,7 @@ export function holdReplayed(data: HoldReplayedData, options: FigureOptions): SV
     width: frame.width,
     top: frame.plateTop,
     bottom: frame.plateBottom,
-    figuresEnd: frame.left - 18,
+    figures: { x: frame.left - 18, anchor: "end" },
     size: frame.size,
     unit: frame.units.temperature,
     y,
@@ -55,7 +55,7 @@ export function holdReplayed(data: HoldReplayedData, options: FigureOptions): SV
   const labels = holdLabels({ ...sorted, course }, frame);
   const empty =
     data.readings.length === 0 && course.length === 0
-      ? [svg(document, "text", { x: frame.left + 24, y: frame.plateTop + 40, "font-size": 17 }, ["no readings yet"])]
+      ? [svg(document, "text", { x: frame.left + 24, y: frame.plateBottom - 40, "font-size": 17 }, ["no readings yet"])]
       : [];
   return plotFigure({
     document,

@@ -10,7 +10,9 @@ import { counted, minutesSeconds } from "./words.ts";
 /**
  * What "the hold, replayed" shows, in sentences: the target and the time in it, when the bath stood out of it and
  * which way, the readings and their range, what was struck out, the water. For `aria-label`, captions and tests.
- * @example holdReplayedFinding(data, { system: "US" }) // "The hold, replayed. Target band 287–295 °F …"
+ * @example
+ * const data = { readings: [{ id: "1", time: 0, temperature: 416, struck: false }], additions: [], events: [] };
+ * holdReplayedFinding(data, { system: "metric" }) // "The hold, replayed. One reading, 142.9 °C. No water put in.…"
  */
 export function holdReplayedFinding(data: HoldReplayedData, options: Pick<FigureOptions, "system">): string {
   const units = figureUnits(options.system);

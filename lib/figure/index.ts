@@ -1,4 +1,12 @@
+export { figureUnits } from "./figureUnits.ts";
 export { holdReplayed } from "./holdReplayed.ts";
 export { holdReplayedFinding } from "./holdReplayedFinding.ts";
 export { type Colour, type ColourName, colourNames, dark, light, type Palette, palettes, print } from "./palette.ts";
+export { ratioAndBoilingPoint } from "./ratioAndBoilingPoint.ts";
+export { ratioAndBoilingPointFinding } from "./ratioAndBoilingPointFinding.ts";
+export { runStrip, runStripFinding } from "./runStrip.ts";
+export { meaningOfSpread, type StandAloneOptions, standAlone } from "./standAlone.ts";
+export { tankDrawn, tankDrawnFinding } from "./tankDrawn.ts";
 export type * from "./types.ts";
+export { waterGone } from "./waterGone.ts";
+export { waterGoneFinding } from "./waterGoneFinding.ts";

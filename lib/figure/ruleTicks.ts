@@ -46,7 +46,7 @@ const isMultiple = (value: number, step: number): boolean => Math.abs(value / st
  * Ticks of a steel rule from `low` to `high` (in the unit shown), with three lengths and no more figures than
  * keep `gap` px between them at `pixels` px for the whole rule. Finite limits, low <= high; a rule of no length
  * has the one tick that falls on it, if any.
- * @example ruleTicks(0, 54, 800, 60).filter((tick) => tick.figure).map((tick) => tick.value) // 0, 5, 10 … 50
+ * @example ruleTicks(0, 54, 800, 60).filter((tick) => tick.figure).map((tick) => tick.value) // [0, 5, 10, 15, 20, 25, 30, 35, 40, 45, 50]
  */
 export function ruleTicks(
   low: number,

@@ -13,12 +13,13 @@ const bold =
 const tabularDigit = 660;
 const unknownCharacter = 700;
 const place = new Map([...characters].map((character, index) => [character, index]));
+place.set("\u00a0", 0).set("\u202f", 0);
 
 /**
  * Width in px that a text takes in National Park, a little generous: digits count as wide as the widest, and
  * a character that is not in the table as wide as a capital. Any text; `size` in px; `weight` 400 to 600.
  * Source: advance widths of the font file.
- * @example textWidth("minutes", 14) // about 47
+ * @example textWidth("minutes", 14) // 50.1
  */
 export function textWidth(text: string, size: number, weight = 400): number {
   const widths = weight >= 550 ? bold : regular;

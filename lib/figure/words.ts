@@ -1,17 +1,16 @@
+import { digits } from "../measure/digits.ts";
+
 const minus = "\u2212";
 
 /**
- * A number as a figure shows it: true minus, thousands with a comma, at most `digits` decimals, no idle zeros
- * unless `fixed`. Throws a RangeError for a number that is not finite.
- * @example decimal(-1234.5, 1) // "−1,234.5"
+ * A number as a figure shows it: true minus, thousands grouped as the system does, at most `places` decimals and no
+ * idle zeros. Throws a RangeError for a number that is not finite.
+ * @example decimal(-1234.5, 2) // "−1,234.5"
  */
-export function decimal(value: number, digits = 0, fixed = false): string {
+export function decimal(value: number, places = 0, system: "US" | "metric" = "US"): string {
   if (!Number.isFinite(value)) throw new RangeError(`invalid number for a figure: ${value}; a finite number`);
-  const text = Math.abs(value).toLocaleString("en-US", {
-    minimumFractionDigits: fixed ? digits : 0,
-    maximumFractionDigits: digits,
-  });
-  return value < 0 && /[1-9]/.test(text) ? minus + text : text;
+  const text = digits(value, places, system);
+  return text.includes(".") ? text.replace(/\.?0+$/, "") : text;
 }
 
 /**
