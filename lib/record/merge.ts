@@ -56,7 +56,8 @@ function settingsOf(mine: ShopRecord, theirs: ShopRecord, base?: ShopRecord): { 
  * @param mine - this side's record.
  * @param theirs - the other side's.
  * @param base - what both sides last agreed on, if it is known.
- * @returns the record, and what was overwritten on either side, so that the page can say so. Its id is mine.
+ * @returns the record, and what was overwritten on either side, so that the page can say so. Its id is mine; their
+ * items stand first, in their order, then what only this side has.
  * @example
  * const base = addBath(newRecord(), newBath("Ready mix", {}, thisMoment()));
  * const mine = addSetup(base, newSetup("Long tank", {}, thisMoment()));
@@ -93,13 +94,13 @@ export function merge(mine: ShopRecord, theirs: ShopRecord, base?: ShopRecord): 
 
   const lists = listNames.map((list) => {
     const before = new Map((base?.[list] ?? []).map((kept) => [kept.id, kept as Kept]));
-    const there = new Map(theirs[list].map((kept) => [kept.id, kept as Kept]));
-    const here = new Set(mine[list].map(({ id }) => id));
-    const both = mine[list].map((kept) => {
-      const other = there.get(kept.id);
-      return other === undefined ? kept : item(list, kept, other, before.get(kept.id));
+    const here = new Map(mine[list].map((kept) => [kept.id, kept as Kept]));
+    const there = new Set(theirs[list].map(({ id }) => id));
+    const both = theirs[list].map((kept) => {
+      const own = here.get(kept.id);
+      return own === undefined ? kept : item(list, own, kept, before.get(kept.id));
     });
-    return [list, [...both, ...theirs[list].filter(({ id }) => !here.has(id))]] as const;
+    return [list, [...both, ...mine[list].filter(({ id }) => !there.has(id))]] as const;
   });
 
   const { settings, lost } = settingsOf(mine, theirs, base);

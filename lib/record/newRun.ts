@@ -21,14 +21,14 @@ const newest = (runs: readonly KeptRun[]): KeptRun | undefined =>
 
 /**
  * The open setup's givens, each marked as carried over: what a new log is answered with at once. The open setup and
- * bath are those of the run that is open, else of the maker's run that was changed last. Facts of the setup and the
- * bath come first; what they do not say is taken from that run, except what belongs to one firing alone.
+ * bath are those of the run that is open, else of the maker's run that was changed last, else of the invented one that
+ * is shown. Facts of the setup and the bath come first; what they do not say is taken from that run, except what
+ * belongs to one firing alone.
  *
  * @param record - the record.
  * @param ids - another setup or bath than the open ones.
  * @param onceOnly - names of lines that are never carried over ("log").
- * @returns facts by line name, empty when nothing is known yet. Nothing invented is carried into a maker's own run
- * unless the open run is the invented one or an invented setup or bath is asked for.
+ * @returns facts by line name, empty when nothing is known yet.
  * @example
  * factsForNextRun(newRecord()).facts; // {}
  */
@@ -38,7 +38,8 @@ export function factsForNextRun(
   onceOnly: readonly string[] = [],
 ): Givens {
   const open = record.runs.find((run) => run.id === record.settings.openRun && here(run));
-  const from = open ?? newest(record.runs.filter((run) => here(run) && run.invented !== true));
+  const shownRuns = record.runs.filter(here);
+  const from = open ?? newest(shownRuns.filter((run) => run.invented !== true)) ?? newest(shownRuns);
   const setup = itemOf(record, "setups", ids.setup ?? from?.setup ?? "");
   const bath = itemOf(record, "baths", ids.bath ?? from?.bath ?? "");
   const sources = [from?.facts, bath?.facts, setup?.facts];

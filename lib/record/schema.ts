@@ -146,6 +146,7 @@ export const shopRecordSchema = fields(
       {
         units: v.picklist(["US", "metric"], '"US" or "metric"'),
         openRun: v.optional(id),
+        copied: v.optional(instant),
         changed: v.optional(instant),
       },
       "settings",

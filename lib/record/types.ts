@@ -76,6 +76,8 @@ export interface Settings {
   readonly units: "US" | "metric";
   /** Id of the run that was open last. */
   readonly openRun?: string;
+  /** When a copy was last saved to a file, ISO 8601 in UTC: a browser may drop what it keeps. */
+  readonly copied?: string;
   /** When the settings were last changed, ISO 8601 in UTC. */
   readonly changed?: string;
 }

@@ -1,4 +1,4 @@
-import type { ShopRecord } from "../../lib/record/index.ts";
+import { changeSettings, type ShopRecord } from "../../lib/record/index.ts";
 import { browserStorage } from "./keep/browserStorage.ts";
 import { openShopIn } from "./keep/shop.ts";
 import type { Shop } from "./keep/types.ts";
@@ -29,8 +29,12 @@ export function download(name: string, text: string, type = "application/json"):
   setTimeout(() => URL.revokeObjectURL(address), 60_000);
 }
 
-/** Saves a copy of the shop record as one file, `steady-boil-shop-2026-11-25.json`. */
+/**
+ * Saves a copy of the shop record as one file, `steady-boil-shop-2026-11-25.json`, and notes when in
+ * `settings.copied`: browsers drop what they keep when room is short, and some after weeks without a visit.
+ */
 export function saveCopy(shop: Shop): void {
+  shop.change((record, { now }) => changeSettings(record, { copied: now }, now), undefined);
   const { name, text } = shop.copy();
   download(name, text);
 }

@@ -17,16 +17,18 @@ export function takeCopy(
   now: string,
 ): { readonly record: ShopRecord; readonly says: readonly string[] } {
   if (how === "replace") return { record: putInPlace(record, copy, now), says: ["The record is as the copy has it."] };
-  const { record: merged, overwritten } = merge(record, { ...copy, settings: record.settings });
+  // The copy is merged into what is here, so that what is here keeps its order.
+  const { record: both, overwritten } = merge({ ...copy, settings: record.settings }, record);
+  const merged = { ...both, id: record.id };
   const says: string[] = [];
   const lists = listNames.map((list) => {
     const here = new Map(record[list].map((item) => [item.id, item as Kept]));
     const there = new Map(copy[list].map((item) => [item.id, item as Kept]));
     const added = copy[list].filter(({ id }) => !here.has(id)).length;
     if (added > 0) says.push(`${count(added, list)} added.`);
-    const changed = overwritten.filter((one) => one.list === list && one.gaveUp === "mine").length;
+    const changed = overwritten.filter((one) => one.list === list && one.gaveUp === "theirs").length;
     if (changed > 0) says.push(`${count(changed, list)} changed later in the copy: the copy's version stands.`);
-    const stood = overwritten.filter((one) => one.list === list && one.gaveUp === "theirs").length;
+    const stood = overwritten.filter((one) => one.list === list && one.gaveUp === "mine").length;
     if (stood > 0) says.push(`${count(stood, list)} changed later here: the version here stands.`);
     const items = merged[list].map((item: Kept): Kept => {
       const back = item.removed === true && there.has(item.id) && there.get(item.id)?.removed !== true;

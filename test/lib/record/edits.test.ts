@@ -183,12 +183,16 @@ test("factsForNextRun(record) gives the open setup's and bath's facts, each carr
   expect(factsForNextRun(record, {}, ["water at the start"]).facts).not.toHaveProperty("water at the start");
 });
 
-test("factsForNextRun(record) takes the maker's last run where none is open, and nothing invented unasked", () => {
+test("factsForNextRun(record) takes the maker's last run where none is open, else the invented one that is shown", () => {
   const { openRun: _, ...settings } = record.settings;
   const closed = { ...record, settings };
   expect(factsForNextRun(closed).setup).toBe("s1");
-  expect(factsForNextRun(asInvented(closed))).toEqual({ facts: {}, hints: {} });
-  expect(factsForNextRun(asInvented(closed), { setup: "s1" }).facts).toHaveProperty("tank length");
+  const own = { ...run, id: "mine", setup: "s2", bath: "b2", facts: { altitude: { text: "0 ft" } } };
+  expect(factsForNextRun(addRun(asInvented(closed), own)).facts).toEqual({
+    altitude: { text: "0 ft", carriedOver: true },
+  });
+  expect(factsForNextRun(asInvented(closed)).facts).toEqual(factsForNextRun(record).facts);
+  expect(factsForNextRun(withoutDemo(asInvented(record), now))).toEqual({ facts: {}, hints: {} });
   expect(factsForNextRun(removeItem(record, "runs", "r1", now))).toEqual({ facts: {}, hints: {} });
   expect(factsForNextRun(newRecord())).toEqual({ facts: {}, hints: {} });
 });

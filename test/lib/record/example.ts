@@ -71,7 +71,7 @@ export const record: ShopRecord = {
   kind: "shop record",
   id: "shop1",
   saved: stamp,
-  settings: { units: "US", openRun: "r1", changed: stamp },
+  settings: { units: "US", openRun: "r1", copied: stamp, changed: stamp },
   setups: [setup],
   baths: [bath],
   runs: [run],

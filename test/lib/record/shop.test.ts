@@ -237,7 +237,7 @@ test("any interleaving of two tabs ends in one record, with every run and every 
       const content = ({ setups, baths, runs, notebooks }: ShopRecord) => ({
         setups,
         baths,
-        runs: byId(runs),
+        runs,
         notebooks,
       });
       expect(same(content(one), content(two))).toBe(true);
@@ -259,8 +259,6 @@ test("any interleaving of two tabs ends in one record, with every run and every 
     { numRuns: 150 },
   );
 }, 60_000);
-
-const byId = (runs: readonly KeptRun[]) => [...runs].sort((a, b) => (a.id < b.id ? -1 : 1));
 
 test("a storage that fails is said in plain words, work goes on, and the next change tries again", async () => {
   const memory = new MemoryStorage();
