@@ -24,6 +24,8 @@ export function waterUnit(unit: Unit, dimension: Dimension): Unit | undefined {
     length: dimension.length ?? 0,
     mass: (unit.dimension.mass ?? 0) + volumes,
   };
-  if (!Number.isInteger(volumes) || !sameExponents(filled, dimension)) return undefined;
+  // Only the unit's own volume may be filled: lb is no unit of volume, though water would make it one.
+  const emptier = Math.abs(dimension.length ?? 0) < Math.abs(unit.dimension.length ?? 0);
+  if (!emptier || !Number.isInteger(volumes) || !sameExponents(filled, dimension)) return undefined;
   return { symbol: unit.symbol, dimension, factor: unit.factor * waterByVolume ** volumes };
 }
