@@ -27,16 +27,21 @@ export function answerOf(
   };
 }
 
+/** ln: beyond this the doubt of an answer says no more than "not known". */
+const widest = 2;
+
 /**
  * An answer from the ln of it, which keeps the answer and its interval above 0.
  *
  * @param read middle, doubt and interval of the ln
  * @param dimension of the answer
- * @param factor on the answer
- * @example answerOfLn(read, { mass: 1, time: -1 }).value
+ * @param limits lowest and highest that can be, SI: a log that contradicts itself must not drive an answer beyond them
+ * @example answerOfLn(read, { mass: 1, time: -1 }, [1e-6, 1e-2]).value
  */
-export function answerOfLn(read: ReadOff, dimension: Dimension, factor = 1): Answer {
-  const value = factor * Math.exp(read.median);
-  const components = new Map([...read.sources].map(([source, u]) => [source, value * u]));
-  return answerOf(value, [factor * Math.exp(read.low), factor * Math.exp(read.high)], dimension, components);
+export function answerOfLn(read: ReadOff, dimension: Dimension, limits: readonly [low: number, high: number]): Answer {
+  const within = (ln: number) => Math.min(limits[1], Math.max(limits[0], Math.exp(Math.min(700, ln))));
+  const value = within(read.median);
+  const scale = Math.min(1, widest / read.u);
+  const components = new Map([...read.sources].map(([source, u]) => [source, value * scale * u]));
+  return answerOf(value, [within(read.low), within(read.high)], dimension, components);
 }

@@ -9,6 +9,9 @@ export interface FirstBoil {
   readonly from: "remark" | "kink" | "first reading";
 }
 
+/** s, of the thermometer. */
+const lag = 15;
+
 const boiling = /\bboil(s|ing|ed)?\b/i;
 const notYet =
   /\b(not?|never|almost|near(ly|ing)?|before|until|soon|about to|close to|stop(s|ped)?|off|under|below|point|over)\b/i;
@@ -20,11 +23,18 @@ const notYet =
  *
  * @param facts the log
  * @param readings its readings, thinned, in time order
- * @param rise K/s, the likely rise of the boiling point between pours
+ * @param rise K/s, the likely rise of the boiling point between pours, from a reading (number) on
  * @param lowest K, below which the bath cannot have been boiling
- * @example firstBoil(facts, facts.readings, 0.005, 380).time
+ * @param firstRow s, the first reading that counts, before thinning
+ * @example firstBoil(facts, facts.readings, () => 0.005, 380, 0).time
  */
-export function firstBoil(facts: LogFacts, readings: readonly Reading[], rise: number, lowest: number): FirstBoil {
+export function firstBoil(
+  facts: LogFacts,
+  readings: readonly Reading[],
+  rise: (from: number) => number,
+  lowest: number,
+  firstRow: number,
+): FirstBoil {
   const told = facts.remarks.find(({ text }) => boiling.test(text) && !notYet.test(text));
   const before = (time: number) => readings.filter((reading) => reading.time < time - 1e-9).length;
   if (told) return { time: told.time, before: before(told.time), from: "remark" };
@@ -32,16 +42,17 @@ export function firstBoil(facts: LogFacts, readings: readonly Reading[], rise: n
   let last = lastOfWarmUp(readings, firstPour, rise);
   while (last + 1 < readings.length && (readings[last + 1] as Reading).T < lowest) last++;
   if (last < 0) {
-    const first = readings[0]?.time ?? 0;
-    return { time: Math.min(first, firstPour), before: 0, from: "first reading" };
+    return { time: Math.min(firstRow, firstPour), before: 0, from: "first reading" };
   }
   const cold = readings[last] as Reading;
   const warm = readings[last + 1];
   if (!warm) return { time: Infinity, before: readings.length, from: "kink" };
   const earlier = readings[last - 1];
   const seen = earlier ? (cold.T - earlier.T) / (cold.time - earlier.time) : 0;
-  const rate = Math.max(seen, 4 * rise);
-  const crossing = cold.time + (warm.T - rise * (warm.time - cold.time) - cold.T) / (rate - rise);
+  const slow = rise(last);
+  const rate = Math.max(seen, 4 * slow);
+  // Both arms of the bend are read by a thermometer that lags.
+  const crossing = cold.time - lag + (warm.T - slow * (warm.time - cold.time) - cold.T) / (rate - slow);
   const time = Math.min(warm.time, Math.max(cold.time, crossing));
   return { time, before: last + 1, from: "kink" };
 }
@@ -51,7 +62,7 @@ export function firstBoil(facts: LogFacts, readings: readonly Reading[], rise: n
  * make them rise. Two later ones must say so where there are two, and none before it may stand above it: one misread
  * reading is no warm-up.
  */
-function lastOfWarmUp(readings: readonly Reading[], firstPour: number, rise: number): number {
+function lastOfWarmUp(readings: readonly Reading[], firstPour: number, rise: (from: number) => number): number {
   let last = -1;
   let highest = -Infinity;
   const prefix = readings.filter((reading) => reading.time <= firstPour).length;
@@ -61,13 +72,16 @@ function lastOfWarmUp(readings: readonly Reading[], firstPour: number, rise: num
     highest = Math.max(highest, here.T);
     let above = 0;
     let asked = 0;
+    let risen = 0;
     for (let k = i + 1; k < readings.length && k < prefix + 2; k++) {
       const later = readings[k] as Reading;
       if (later.time - here.time > 1200 && asked >= 2) break;
       asked++;
-      if (later.T - here.T > 1.5 * rise * (later.time - here.time) + 1.2) above++;
+      risen = Math.max(risen, later.T - here.T - 6 * rise(i) * (later.time - here.time));
+      if (later.T - here.T > 1.5 * rise(i) * (later.time - here.time) + 1.2) above++;
     }
-    if (above >= Math.min(2, asked) && above > 0) last = i;
+    // One later reading alone has to say so loudly.
+    if (above >= 2 || (asked === 1 && risen > 3)) last = i;
   }
   return last;
 }

@@ -1,6 +1,7 @@
 import { at } from "./at.ts";
 import { dot, solve } from "./cholesky.ts";
 import { explain, type Suspect, type Trial } from "./explanations.ts";
+import { median } from "./firstBoil.ts";
 import { likeliest, type Row, type Solved, type Straight, solveStraight, straighten } from "./gaussianLine.ts";
 import type { Prepared } from "./prepare.ts";
 import { unwrittenPours } from "./unwrittenPours.ts";
@@ -38,6 +39,12 @@ function leftOut({ factor, weighed, straight }: Solved): Float64Array {
     unit[i] = 1;
     return w / Math.sqrt(at(solve(factor, unit), i));
   });
+}
+
+/** K: how far the readings lie from the line, in the middle of them. */
+function distance(line: WaterLine, rows: readonly Row[], z: Float64Array): number {
+  const readings = rows.filter(({ kind }) => kind === "reading");
+  return median(readings.map((row) => Math.abs(row.y - line.readingAt(z, row.time, row.order).T)));
 }
 
 /**
@@ -78,7 +85,7 @@ export function fitLine(prepared: Prepared): FittedLine {
 
   let z: Float64Array = new Float64Array(line.doubts.length);
   let straight = straighten(line, rows, z, g.start, jugRow);
-  for (let turn = 0; turn < 8; turn++) {
+  for (let turn = 0; turn < 24; turn++) {
     const plain = solveStraight(straight, 0.33);
     const away = leftOut(plain);
     // Only the worst few at a time: one misread reading makes its neighbours look wrong.
@@ -88,8 +95,15 @@ export function fitLine(prepared: Prepared): FittedLine {
     );
     const next = likeliest(solveStraight(straight, 0.33, loose));
     const step = at(next, rateDoubt) - at(z, rateDoubt);
-    const damp = Math.min(1, 0.7 / Math.max(1e-9, Math.abs(step)));
-    z = z.map((x, i) => x + damp * (at(next, i) - x));
+    let damp = Math.min(1, 0.7 / Math.max(1e-9, Math.abs(step)));
+    const from = z;
+    const before = distance(line, rows, from);
+    // The line bends: a step that leaves the readings further away is halved, as often as it takes.
+    for (let half = 0; half < 8; half++) {
+      z = from.map((x, i) => x + damp * (at(next, i) - x));
+      if (distance(line, rows, z) <= 1.1 * before + 0.3) break;
+      damp /= 2;
+    }
     straight = straighten(line, rows, z, g.start, jugRow);
     if (damp === 1 && Math.abs(step) < 2e-3) break;
   }

@@ -7,6 +7,7 @@ import { fireHistory } from "./fireHistory.ts";
 import { type FirstBoil, firstBoil, median } from "./firstBoil.ts";
 import { type LogFacts, logFacts, type Pour } from "./logFacts.ts";
 import { type SaltsInTank, saltsOf } from "./saltsOf.ts";
+import { startWater } from "./startWater.ts";
 import type { BalanceGivens } from "./types.ts";
 import type { LineGivens } from "./waterLine.ts";
 
@@ -25,6 +26,8 @@ export interface Prepared {
   readonly remarks: readonly string[];
 }
 
+/** K (410 °F): no salt bath for blackening comes near it, so such a reading is a slip of the pen. */
+export const hottestBath = 483;
 const mostBlocks = 100;
 const mostPours = 80;
 /** Parts steal heat: J/(kg K) of steel, and about how much they warm up in the bath. */
@@ -68,11 +71,18 @@ function pairs(blocks: readonly Block[]): { readonly rate: number }[] {
 }
 
 /** K/s that boiling alone can be expected to raise the boiling point between pours. */
-function likelyRise(blocks: readonly Block[], pours: readonly Pour[], slope: number, pouredShare: number): number {
+function likelyRise(blocks: readonly Block[], pours: readonly Pour[], slope: number, pouredShare: number) {
   const typical = (slope * 0.004) / 60;
-  if (pours.length > 0) return Math.max(typical, slope * pouredShare);
-  const later = pairs(blocks.slice(Math.floor(blocks.length / 2))).map(({ rate }) => rate);
-  return Math.max(typical, Number.isFinite(median(later)) ? Math.min(median(later), (slope * 0.04) / 60) : 0);
+  if (pours.length > 0) return () => Math.max(typical, slope * pouredShare);
+  // Without pours the readings themselves say how fast boiling raises them, later than the one asked about.
+  const rates = blocks.slice(1).map((block, i) => {
+    const before = blocks[i] as Block;
+    return block.time - before.time >= 20 ? (block.T - before.T) / (block.time - before.time) : Number.NaN;
+  });
+  return (i: number) => {
+    const later = rates.slice(i + 1).filter((rate) => rate > 0);
+    return later.length < 2 ? Math.max(typical, (slope * 0.012) / 60) : Math.max(typical, median(later));
+  };
 }
 
 /** What the feed jug lost between its first and last level; a rise in between is a refill and counts for nothing. */
@@ -109,10 +119,16 @@ export function prepare(run: Run, givens: BalanceGivens): Prepared {
       "missing readings: the log has no temperature; write down at least two, some minutes apart, while the bath boils",
     );
   }
-  const temperatures = facts.readings.map((reading) => reading.T).sort((a, b) => b - a);
+  const believed = facts.readings.filter((reading) => reading.T > 250 && reading.T < hottestBath);
+  const temperatures = believed.map((reading) => reading.T).sort((a, b) => b - a);
+  const [hottest] = temperatures;
+  if (hottest === undefined) {
+    throw new Error(
+      "missing readings: no temperature of the log can be a bath's (0 to 410 °F); correct or strike out what was misread, or settle the unit",
+    );
+  }
   const upper = median(temperatures.slice(0, Math.ceil(temperatures.length / 2)));
   const guess = saltsOf(givens.salts, pressure.value, upper);
-  const hottest = temperatures[0] as number;
   if (hottest < plainWater + 1) {
     throw new Error(
       `missing boil: the hottest reading, ${fahrenheit(hottest)}, is not above the boiling point of plain water here (${fahrenheit(plainWater)}); only readings of a boiling bath tell its water`,
@@ -127,23 +143,14 @@ export function prepare(run: Run, givens: BalanceGivens): Prepared {
   if (told && !(told.value > 0)) throw new RangeError(`invalid water at the start: ${told.value} kg; more than 0 kg`);
 
   const { curve, total } = guess;
-  const span = Math.max(1, facts.end - (facts.readings[0]?.time ?? 0));
+  const span = Math.max(1, facts.end - (believed[0]?.time ?? 0));
   const waterGuess = total / Math.exp(curve.lnRatio(upper - thermometer.offset));
   const slope = curve.slope(curve.lnRatio(upper - thermometer.offset));
   const poured = facts.pours.reduce((sum, pour) => sum + pour.mass, 0);
   const cuts = facts.pours.length <= 40 ? facts.pours.map((pour) => pour.time) : [];
-  const thinned = blockReadings(facts.readings, cuts, mostBlocks);
+  const thinned = blockReadings(believed, cuts, mostBlocks);
   const rise = likelyRise(thinned, facts.pours, slope, poured / span / waterGuess);
-  let lowest = plainWater + 2;
-  if (told) {
-    const lnRatio = Math.log(total / told.value);
-    const doubt = curve.slope(lnRatio) * Math.hypot(told.u / told.value, 0.03) + thermometer.u + 2;
-    const expected = curve.boils(lnRatio) + thermometer.offset - 3.5 * doubt - 4;
-    // Told water that leaves hardly any reading at the boil is likelier wrong than the whole log.
-    if (thinned.filter((block) => block.T >= expected).length >= 0.5 * thinned.length)
-      lowest = Math.max(lowest, expected);
-  }
-  const boil = firstBoil(facts, thinned, rise, lowest);
+  const boil = firstBoil(facts, thinned, rise, plainWater + 2, believed[0]?.time ?? 0);
   const fire = fireHistory(facts.fires, boil.time, facts.end);
   const lit = thinned.filter(
     (block) =>
@@ -170,11 +177,13 @@ export function prepare(run: Run, givens: BalanceGivens): Prepared {
   const saltAt = (time: number) =>
     facts.salts.reduce((sum, salt) => (salt.time <= time ? sum + salt.mass : sum), salts.total);
   const waterAt = (block: Block) => saltAt(block.time) / Math.exp(salts.curve.lnRatio(block.T - thermometer.offset));
-  const own = told
-    ? { value: told.value + early, relative: Math.hypot(told.u / told.value, 0.005) }
-    : salts.water
-      ? { value: salts.water.value, relative: salts.water.u / salts.water.value }
-      : { value: waterAt(first), relative: 0.6 };
+  const own = startWater(
+    told && { value: told.value + early, u: told.u },
+    salts.water,
+    median(lit.slice(0, 3).map(waterAt)),
+    slope,
+    remarks,
+  );
   const duration = Math.max(60, facts.end - boil.time);
   const pouredNow = pours.reduce((sum, pour) => sum + pour.mass, 0);
   const typical = (0.006 / 60) * own.value;
@@ -206,7 +215,7 @@ export function prepare(run: Run, givens: BalanceGivens): Prepared {
   // The whole boiling line moves with pressure nearly as plain water's does (Dühring's rule), a little more in K.
   const higher = pressure.value * 1.001;
   const pressureStep = ((boilingPoint({}, higher) - plainWater) / (0.001 * pressure.value)) * 1.1 * pressure.u;
-  const extra = lit.map((block, i) => {
+  const extra = lit.map((block) => {
     // The thermometer lags behind a bath that has just warmed up.
     let variance = (1.5 * Math.exp(-(block.time - boil.time) / 45)) ** 2;
     for (const pour of pours) {
@@ -223,7 +232,7 @@ export function prepare(run: Run, givens: BalanceGivens): Prepared {
     return variance;
   });
   remarks.push(...salts.remarks);
-  if (!told)
+  if (!told && !salts.water)
     remarks.push(
       "The water at the start is not given: it is taken from the first reading at the boil and the weight of the salts.",
     );

@@ -42,12 +42,22 @@ export function waterBalance(run: Run, givens: BalanceGivens): WaterBalance {
   const duration = end - start;
   const ask = (asked: Asked) => readOff(asked, fitted.trial, fitted.line.doubts, stretch);
 
-  const boilOff = answerOfLn(ask(steamAsked(fitted, start, end)), flow);
-  const waterStart = answerOfLn(ask(waterAsked(fitted, start, start)), { mass: 1 });
-  const waterEnd = answerOfLn(ask(waterAsked(fitted, start, end)), { mass: 1 });
+  // No more can boil off than was there and was poured, and no tank holds thirty times what its first readings say.
+  const most = 30 * line.water.value;
+  const inAll = line.pours.reduce((sum, pour) => sum + pour.mass, 3 * line.water.value);
+  const water = [line.water.value / 30, most] as const;
+  const rates = [1e-9 * line.water.value, (2 * inAll) / Math.max(60, duration)] as const;
+  const boilOff = answerOfLn(ask(steamAsked(fitted, start, end)), flow, rates);
+  const waterStart = answerOfLn(ask(waterAsked(fitted, start, start)), { mass: 1 }, water);
+  const waterEnd = answerOfLn(ask(waterAsked(fitted, start, end)), { mass: 1 }, water);
+  const ratios = [line.saltAt(start) / most, (30 * line.saltAt(end)) / line.water.value] as const;
   const hold = holdOf(prepared, givens);
-  const ratioStart = answerOfLn(ask(ratioAsked(fitted, start, facts.parts.length > 0 ? hold.start : start)), {});
-  const ratioEnd = answerOfLn(ask(ratioAsked(fitted, start, end)), {});
+  const ratioStart = answerOfLn(
+    ask(ratioAsked(fitted, start, facts.parts.length > 0 ? hold.start : start)),
+    {},
+    ratios,
+  );
+  const ratioEnd = answerOfLn(ask(ratioAsked(fitted, start, end)), {}, ratios);
   const poured = pouredOf(prepared);
   const pouredRate = scaled(poured, 1 / Math.max(1, duration), flow);
   const course = courseOf(fitted, prepared);
