@@ -45,3 +45,39 @@ export function answerOfLn(read: ReadOff, dimension: Dimension, limits: readonly
   const components = new Map([...read.sources].map(([source, u]) => [source, value * scale * u]));
   return answerOf(value, [within(read.low), within(read.high)], dimension, components);
 }
+
+/**
+ * An answer times a number without doubt.
+ *
+ * @param answer any
+ * @param factor above 0
+ * @param dimension of the product
+ * @example scaled(poured, 1 / 3600, { mass: 1, time: -1 })
+ */
+export function scaled(answer: Answer, factor: number, dimension: Dimension): Answer {
+  return answerOf(
+    answer.value * factor,
+    [answer.interval95[0] * factor, answer.interval95[1] * factor],
+    dimension,
+    new Map([...answer.measured.components].map(([source, u]) => [source, u * factor])),
+  );
+}
+
+/**
+ * An answer with the same doubt on both sides, as far as `least` allows.
+ *
+ * @param value SI
+ * @param dimension of the value
+ * @param components standard uncertainty by source
+ * @param least the lowest it can be
+ * @example symmetric(2, { mass: 1 }, new Map([["cup", 0.1]]), 0).interval95 // 1.804, 2.196
+ */
+export function symmetric(
+  value: number,
+  dimension: Dimension,
+  components: ReadonlyMap<string, number>,
+  least = -Infinity,
+): Answer {
+  const u = Math.sqrt([...components.values()].reduce((sum, x) => sum + x * x, 0));
+  return answerOf(value, [Math.max(least, value - 1.96 * u), value + 1.96 * u], dimension, components);
+}

@@ -5,6 +5,9 @@ import { brineCurve } from "./brineCurve.ts";
 import { doubtful } from "./doubtful.ts";
 import { fireHistory } from "./fireHistory.ts";
 import { type FirstBoil, firstBoil, median } from "./firstBoil.ts";
+import { gathered } from "./gathered.ts";
+import { type Jug, jugOf } from "./jugOf.ts";
+import { likelyRise } from "./likelyRise.ts";
 import { type LogFacts, logFacts, type Pour } from "./logFacts.ts";
 import { type SaltsInTank, saltsOf } from "./saltsOf.ts";
 import { startWater } from "./startWater.ts";
@@ -21,7 +24,7 @@ export interface Prepared {
   /** K² beside the noise, for each reading of the line. */
   readonly extra: readonly number[];
   /** What the feed jug lost in kg, from one time to another. */
-  readonly jug: { readonly value: number; readonly u: number; readonly from: number; readonly to: number } | undefined;
+  readonly jug: Jug | undefined;
   readonly thinned: readonly Block[];
   readonly remarks: readonly string[];
 }
@@ -29,30 +32,11 @@ export interface Prepared {
 /** K (410 °F): no salt bath for blackening comes near it, so such a reading is a slip of the pen. */
 export const hottestBath = 483;
 const mostBlocks = 100;
-const mostPours = 80;
 /** Parts steal heat: J/(kg K) of steel, and about how much they warm up in the bath. */
 const steel = 490;
 
 function fahrenheit(T: number): string {
   return `${Math.round(T * 1.8 - 459.67)} °F`;
-}
-
-/** Pours beyond what a line needs are drawn together, neighbours first, so that a drip on every row stays cheap. */
-function gathered(pours: readonly Pour[]): readonly Pour[] {
-  if (pours.length <= mostPours) return pours;
-  const each = Math.ceil(pours.length / mostPours);
-  const groups: Pour[] = [];
-  for (let i = 0; i < pours.length; i += each) {
-    const group = pours.slice(i, i + each);
-    const first = group[0] as Pour;
-    const last = group[group.length - 1] as Pour;
-    groups.push({
-      ...first,
-      mass: group.reduce((sum, pour) => sum + pour.mass, 0),
-      duration: last.time + last.duration - first.time,
-    });
-  }
-  return groups;
 }
 
 /** Whole minutes on every pour: the times were read off a clock without seconds. */
@@ -68,37 +52,6 @@ function pairs(blocks: readonly Block[]): { readonly rate: number }[] {
     const before = blocks[i] as Block;
     return block.time - before.time >= 20 ? [{ rate: (block.T - before.T) / (block.time - before.time) }] : [];
   });
-}
-
-/** K/s that boiling alone can be expected to raise the boiling point between pours. */
-function likelyRise(blocks: readonly Block[], pours: readonly Pour[], slope: number, pouredShare: number) {
-  const typical = (slope * 0.004) / 60;
-  if (pours.length > 0) return () => Math.max(typical, slope * pouredShare);
-  // Without pours the readings themselves say how fast boiling raises them, later than the one asked about.
-  const rates = blocks.slice(1).map((block, i) => {
-    const before = blocks[i] as Block;
-    return block.time - before.time >= 20 ? (block.T - before.T) / (block.time - before.time) : Number.NaN;
-  });
-  return (i: number) => {
-    const later = rates.slice(i + 1).filter((rate) => rate > 0);
-    return later.length < 2 ? Math.max(typical, (slope * 0.012) / 60) : Math.max(typical, median(later));
-  };
-}
-
-/** What the feed jug lost between its first and last level; a rise in between is a refill and counts for nothing. */
-function jugOf(facts: LogFacts): Prepared["jug"] {
-  const { levels } = facts;
-  const first = levels[0];
-  const last = levels[levels.length - 1];
-  if (!first || !last || levels.length < 2 || last.time <= first.time) return undefined;
-  let value = 0;
-  let variance = 0;
-  for (let i = 1; i < levels.length; i++) {
-    const fall = (levels[i - 1]?.mass ?? 0) - (levels[i]?.mass ?? 0);
-    if (fall > 0) value += fall;
-  }
-  for (const level of levels) variance += Math.max(level.u, 0.005 * Math.abs(level.mass)) ** 2;
-  return { value, u: Math.max(0.02, Math.sqrt(variance)), from: first.time, to: last.time };
 }
 
 /**

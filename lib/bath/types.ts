@@ -51,6 +51,10 @@ export interface WaterBalance {
   readonly boilOff: Answer;
   /** kg/s of cold water that would have held the ratio: the heat of the log with no warming and no drift. */
   readonly makeUp: Answer;
+  /** K/s: how fast the boiling point climbs at the target (at the end, without a target) when nothing is poured. */
+  readonly drift: Answer;
+  /** kg of salt in the tank at the end, all kinds together. */
+  readonly salts: Answer;
   /** kg in the tank at the first boil and at the last row. */
   readonly waterStart: Answer;
   readonly waterEnd: Answer;

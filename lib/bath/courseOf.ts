@@ -1,0 +1,69 @@
+import { at } from "./at.ts";
+import type { FittedLine } from "./fitLine.ts";
+import type { Prepared } from "./prepare.ts";
+import { readOff } from "./readOff.ts";
+import type { WaterBalance } from "./types.ts";
+
+export type Course = WaterBalance["course"];
+
+/**
+ * The bath over time under the likeliest explanation: at even steps, and before and after each pour.
+ *
+ * @param fitted the fitted line
+ * @param prepared the log
+ * @example courseOf(fitted, prepared)[0].water
+ */
+export function courseOf(fitted: FittedLine, { line, thermometer }: Prepared): Course {
+  const { z, trial } = fitted;
+  const likely = trial.explanations[0];
+  const solved = trial.solved[likely?.noise ?? 0];
+  const times = new Set<number>();
+  const steps = 90;
+  for (let i = 0; i <= steps; i++) times.add(line.start + ((line.end - line.start) * i) / steps);
+  for (const pour of line.pours)
+    for (const time of [pour.time - 0.5, pour.time + pour.duration])
+      if (time >= line.start && time <= line.end) times.add(time);
+  const extra = (time: number) =>
+    (likely?.guilty ?? []).reduce((sum, a, i) => {
+      const poured = fitted.pourTimes.get(a);
+      return poured !== undefined && poured <= time ? sum + at(likely?.amounts ?? [], i) : sum;
+    }, 0);
+  return [...times]
+    .sort((a, b) => a - b)
+    .map((time) => {
+      const added = extra(time);
+      const bath = fitted.line.bathAt(z, time);
+      const water = bath.water + added;
+      const ratio = Math.exp(fitted.line.lnRatioAt(z, time).value) * (bath.water / water);
+      const reading = fitted.line.readingAt(z, time);
+      const boilingPoint = reading.T + reading.perKilogram * added - thermometer.offset;
+      return {
+        time,
+        water,
+        ratio,
+        boilingPoint,
+        standardUncertainty: solved ? courseDoubt(fitted, reading.by, reading.perKilogram, time) : 0,
+      };
+    });
+}
+
+function courseDoubt(fitted: FittedLine, by: Float64Array, perKilogram: number, time: number): number {
+  const { straight } = fitted;
+  const read = readOff(
+    { value: 0, by, gust: { by: -perKilogram * straight.rate, time: time - straight.start }, direct: [] },
+    {
+      ...fitted.trial,
+      explanations: [
+        {
+          ...(fitted.trial.explanations[0] as FittedLine["trial"]["explanations"][number]),
+          guilty: [],
+          amounts: new Float64Array(0),
+          covariance: new Float64Array(0),
+        },
+      ],
+    },
+    fitted.line.doubts,
+    1,
+  );
+  return Math.min(20, read.u);
+}
