@@ -1,7 +1,7 @@
 import { at } from "./at.ts";
 import type { FittedLine } from "./fitLine.ts";
 import type { Prepared } from "./prepare.ts";
-import { readOff } from "./readOff.ts";
+import { doubtUnder } from "./readOff.ts";
 import type { WaterBalance } from "./types.ts";
 
 export type Course = WaterBalance["course"];
@@ -14,7 +14,7 @@ export type Course = WaterBalance["course"];
  * @example courseOf(fitted, prepared)[0].water
  */
 export function courseOf(fitted: FittedLine, { line, thermometer }: Prepared): Course {
-  const { z, trial } = fitted;
+  const { z, trial, straight } = fitted;
   const likely = trial.explanations[0];
   const solved = trial.solved[likely?.noise ?? 0];
   const times = new Set<number>();
@@ -37,33 +37,8 @@ export function courseOf(fitted: FittedLine, { line, thermometer }: Prepared): C
       const ratio = Math.exp(fitted.line.lnRatioAt(z, time).value) * (bath.water / water);
       const reading = fitted.line.readingAt(z, time);
       const boilingPoint = reading.T + reading.perKilogram * added - thermometer.offset;
-      return {
-        time,
-        water,
-        ratio,
-        boilingPoint,
-        standardUncertainty: solved ? courseDoubt(fitted, reading.by, reading.perKilogram, time) : 0,
-      };
+      const gust = { by: -reading.perKilogram * straight.rate, time: time - straight.start };
+      const u = solved ? doubtUnder({ value: 0, by: reading.by, gust, direct: [] }, solved) : 0;
+      return { time, water, ratio, boilingPoint, standardUncertainty: Math.min(20, u) };
     });
-}
-
-function courseDoubt(fitted: FittedLine, by: Float64Array, perKilogram: number, time: number): number {
-  const { straight } = fitted;
-  const read = readOff(
-    { value: 0, by, gust: { by: -perKilogram * straight.rate, time: time - straight.start }, direct: [] },
-    {
-      ...fitted.trial,
-      explanations: [
-        {
-          ...(fitted.trial.explanations[0] as FittedLine["trial"]["explanations"][number]),
-          guilty: [],
-          amounts: new Float64Array(0),
-          covariance: new Float64Array(0),
-        },
-      ],
-    },
-    fitted.line.doubts,
-    1,
-  );
-  return Math.min(20, read.u);
 }

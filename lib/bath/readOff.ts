@@ -80,6 +80,17 @@ export function readOff(asked: Asked, trial: Trial, doubts: readonly Doubt[], st
   return { median, u, low, high, sources: sourcesOf(asked, trial, doubts, u) };
 }
 
+/**
+ * Standard uncertainty of a number under one noise, no suspect guilty: quick, for the many points of a course.
+ *
+ * @param asked the number
+ * @param solved the line solved for that noise
+ * @example doubtUnder(asked, solved)
+ */
+export function doubtUnder(asked: Asked, solved: Solved): number {
+  return Math.sqrt(under(asked, solved).variance);
+}
+
 function sourcesOf(asked: Asked, trial: Trial, doubts: readonly Doubt[], u: number): ReadonlyMap<string, number> {
   const likely = trial.explanations[0];
   const solved = trial.solved[likely?.noise ?? 0] as Solved;
