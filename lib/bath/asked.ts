@@ -13,7 +13,7 @@ function directly(fitted: FittedLine, effect: (pourTime: number) => number): rea
  * @param fitted the fitted line
  * @param start s, first boil
  * @param end s, last row
- * @example readOff(steamAsked(fitted, 0, 3600), fitted.trial, fitted.line.doubts, 1).median
+ * @example readOff(steamAsked(fittedLine, 0, 3600), fittedLine.trial, fittedLine.line.doubts, 1).median
  */
 export function steamAsked({ line, straight, ...rest }: FittedLine, start: number, end: number): Asked {
   const { z, rate } = straight;
@@ -39,7 +39,7 @@ export function steamAsked({ line, straight, ...rest }: FittedLine, start: numbe
  * @param fitted the fitted line
  * @param start s, first boil
  * @param time s
- * @example readOff(waterAsked(fitted, 0, 3600), fitted.trial, fitted.line.doubts, 1).median
+ * @example readOff(waterAsked(fittedLine, 0, 3600), fittedLine.trial, fittedLine.line.doubts, 1).median
  */
 export function waterAsked(fitted: FittedLine, start: number, time: number): Asked {
   const { z, rate } = fitted.straight;
@@ -58,7 +58,7 @@ export function waterAsked(fitted: FittedLine, start: number, time: number): Ask
  * @param fitted the fitted line
  * @param start s, first boil
  * @param time s
- * @example readOff(ratioAsked(fitted, 0, 3600), fitted.trial, fitted.line.doubts, 1).median
+ * @example readOff(ratioAsked(fittedLine, 0, 3600), fittedLine.trial, fittedLine.line.doubts, 1).median
  */
 export function ratioAsked(fitted: FittedLine, start: number, time: number): Asked {
   const { value, by } = fitted.line.lnRatioAt(fitted.straight.z, time);

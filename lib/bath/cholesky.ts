@@ -14,7 +14,7 @@ export interface Cholesky {
  * @param matrix size × size numbers, row after row; only the lower triangle is read
  * @param size rows, 1 or more
  * @throws RangeError where the matrix is not positive
- * @example cholesky(Float64Array.of(4, 0, 0, 9), 2).logDeterminant // ln 36
+ * @example cholesky(Float64Array.of(4, 0, 0, 9), 2).logDeterminant // 3.5835
  */
 export function cholesky(matrix: Float64Array, size: number): Cholesky {
   const lower = new Float64Array(size * size);

@@ -101,7 +101,7 @@ export function fitLine(prepared: Prepared): FittedLine {
     // The line bends: a step that leaves the readings further away is halved, as often as it takes.
     for (let half = 0; half < 8; half++) {
       z = from.map((x, i) => x + damp * (at(next, i) - x));
-      if (distance(line, rows, z) <= 1.1 * before + 0.3) break;
+      if (distance(line, rows, z) <= Math.max(0.35, before)) break;
       damp /= 2;
     }
     straight = straighten(line, rows, z, g.start, jugRow);

@@ -6,7 +6,7 @@
  * @param mixing s, time constant of the mixing, above 0
  * @param lag s, time constant of the thermometer, above 0
  * @returns share of the pour, 0..1
- * @example stepResponse(35, 20, 15) // 0.595
+ * @example stepResponse(35, 20, 15) // 0.5958
  */
 export function stepResponse(after: number, mixing: number, lag: number): number {
   if (!(after > 0)) return 0;
@@ -22,7 +22,7 @@ export function stepResponse(after: number, mixing: number, lag: number): number
  * @param mixing s
  * @param lag s
  * @returns share per second
- * @example stepResponseRate(35, 20, 15) // 0.0153
+ * @example stepResponseRate(35, 20, 15) // 0.01536
  */
 export function stepResponseRate(after: number, mixing: number, lag: number): number {
   if (!(after > 0)) return 0;
