@@ -115,11 +115,10 @@ function part(tree: Tree & { kind: "part" }, thing: unknown, around: Surrounding
   try {
     [value] = partOf(thing, tree.part);
   } catch (error) {
-    const minus = /\p{L}-\p{L}/u.test(tree.part) ? "; a minus needs a blank on each side" : "";
-    throw new FormulaError(
-      `"${quote(tree.of, around)}" ${error instanceof Error ? error.message : ""}${minus}`,
-      tree.from,
-    );
+    const why = error instanceof Error ? error.message : "";
+    const minus =
+      tree.part.includes("-") && !why.includes("did you mean") ? "; a minus needs a blank on each side" : "";
+    throw new FormulaError(`"${quote(tree.of, around)}" ${why}${minus}`, tree.from);
   }
   if (value === undefined || value === null)
     throw new FormulaError(`"${tree.part}" is not known from "${quote(tree.of, around)}"`, tree.from);

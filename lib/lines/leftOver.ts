@@ -21,7 +21,7 @@ export function leftOver(reader: Reader): FormulaError {
     return new FormulaError(`no line is called "${whole}": did you mean "${near}"?`, reader.operandFrom);
   const rest = reader.wordsAt(at) || next;
   const before = reader.text.slice(reader.operandFrom, at).trim();
-  if (/^[\d.½¼¾⅓⅔⅛⅜⅝⅞]+$/u.test(before) && !reader.nameAhead() && !/^[\d(]/u.test(rest))
+  if (/^[\d.½¼¾⅓⅔⅛⅜⅝⅞]+$/u.test(before) && !reader.nameAhead() && !/^[\d(.]/u.test(rest))
     return new FormulaError(
       `"${rest}" is neither a unit nor a line: a number takes its unit behind it, say 30 min`,
       at,

@@ -10,7 +10,7 @@ type Parse = (reader: Reader) => Tree;
 
 /** Words up to an "of" that stands alone, none of them a word that joins conditions: what may be the name of a part. */
 const PART =
-  /((?!(?:when|otherwise|and|or|of)\s)[\p{L}\p{M}\p{Nd}_.'’]+(?:(?:-|[ \t]+)(?!(?:when|otherwise|and|or|of)\s)[\p{L}\p{M}\p{Nd}_.'’]+)*)\s+of(?![\p{L}\p{M}\p{Nd}_-])/iuy;
+  /((?!(?:when|otherwise|and|or|of)\s)[\p{L}\p{M}\p{Nd}_.'’]+(?:(?:-|[ \t]+(?!(?:when|otherwise|and|or|of)\s))[\p{L}\p{M}\p{Nd}_.'’]+)*)\s+of(?![\p{L}\p{M}\p{Nd}_-])/iuy;
 
 /**
  * Reads one operand: a number with its unit, words in quotes, a line, a part of a thing, a function, or brackets.
@@ -42,9 +42,10 @@ function bracketed(reader: Reader, parse: Parse): Tree | undefined {
 
 function number(reader: Reader): Tree | undefined {
   const from = reader.at;
-  const found = scanNumber(reader.text, from, reader.calls > 0);
+  const money = reader.text.charAt(from) === "$";
+  const found = scanNumber(reader.text, money ? from + 1 : from, reader.calls > 0);
   if (found === undefined) return undefined;
-  const unit = reader.unit(found.to);
+  const unit = money ? { unit: "$", to: found.to } : reader.unit(found.to);
   const to = unit?.to ?? found.to;
   reader.moveTo(to);
   return { kind: "number", value: found.value, ...(unit && { unit: unit.unit }), from, to };

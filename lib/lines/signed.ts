@@ -121,6 +121,7 @@ function telling(at: number, run: () => Value): Value {
   try {
     value = run();
   } catch (error) {
+    if (error instanceof RangeError) throw new FormulaError("this comes to no number", at);
     throw new FormulaError(error instanceof Error ? error.message : String(error), at);
   }
   if (!Number.isFinite(value.value)) throw new FormulaError("this comes to no number", at);
