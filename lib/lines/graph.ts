@@ -20,10 +20,12 @@ export interface Graph {
  * @param done Told of each node that was worked, with what it came to.
  * @returns An empty graph.
  * @example
- * const graph = openGraph((node, value) => console.log(node, value));
+ * const found = new Map();
+ * const graph = openGraph((node, value) => found.set(node, value));
  * graph.define("a", [], () => 2);
  * graph.define("b", ["a"], (a) => Number(a) + 1);
- * await graph.settled(); // "a 2", "b 3"
+ * await graph.settled();
+ * found.get("b") // 3
  */
 export function openGraph(done: (node: string, value: unknown) => void): Graph {
   const runtime = new Runtime(null, (name) => {

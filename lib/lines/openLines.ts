@@ -29,7 +29,7 @@ interface Change {
  * const book = notebook({ asks: "How strong?", lines: { salt: given("24 lb", "weighed"), ratio: worked("salt / 2 gal", "lb/gal") } });
  * const lines = openLines(book);
  * const ratio = await lines.value("ratio");
- * ratio.value // 1438.0…
+ * ratio.value // 1437.9...
  */
 export function openLines(book: Notebook, options: OpenOptions = {}): Lines {
   const { lines, ...rest } = notebook(book);

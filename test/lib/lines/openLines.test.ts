@@ -1,4 +1,4 @@
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import { given, type Line, notebook, openLines, worked } from "../../../lib/lines/index.ts";
 import { exact } from "../../../lib/measure/measuredValue.ts";
 import type { Value } from "../../../lib/measure/types.ts";
@@ -311,17 +311,22 @@ test("a slow function says working, its dependents wait, and a newer edit drops 
 });
 
 test("openLines needs no animation frame", async () => {
-  const before = Object.getOwnPropertyDescriptor(globalThis, "requestAnimationFrame");
-  Object.defineProperty(globalThis, "requestAnimationFrame", { value: () => 0, configurable: true });
+  // The runtime looks for frames when it is loaded: it is loaded anew, into a tab that is hidden and never draws.
+  let asked = 0;
+  vi.stubGlobal("requestAnimationFrame", () => ++asked);
+  vi.resetModules();
   try {
-    const lines = open({ a: given("1"), b: worked("a + 1") });
-    expect(await si(lines, "b")).toBe(2);
+    const hidden = await import("../../../lib/lines/index.ts");
+    const book = { asks: "?", lines: { a: hidden.given("1"), b: hidden.worked("a + 1") } };
+    const lines = hidden.openLines(book);
+    expect(await lines.value("b")).toMatchObject({ value: 2 });
     lines.set("a", { given: "2" });
     await lines.settled();
     expect(lines.result("b")).toMatchObject({ state: "settled", value: { value: 3 } });
+    expect(asked).toBe(0);
   } finally {
-    if (before) Object.defineProperty(globalThis, "requestAnimationFrame", before);
-    else Reflect.deleteProperty(globalThis, "requestAnimationFrame");
+    vi.unstubAllGlobals();
+    vi.resetModules();
   }
 });
 
