@@ -53,6 +53,7 @@ export function placeSlope(
         { x: ex + 8, y: (ey + hy) / 2, side: "level", anchor: "start" },
         { x: ex, y: ey + (down ? 6 : -6), side: down ? "below" : "above", anchor: "end" },
         { x: ex, y: ey + (down ? 22 : -22), side: down ? "below" : "above", anchor: "middle" },
+        ...corners(placing),
       ],
     });
   } else labels.push({ lines: [{ text, weight: 600 }], size, spots: corners(placing) });
@@ -113,10 +114,13 @@ function slopeTriangle(line: readonly CoursePoint[], { x, y, bottom }: Placing):
   ];
 }
 
-const corners = ({ left, right, top, bottom, size }: Placing): readonly Spot[] => [
-  { x: right - 8, y: bottom - size - 10, side: "above", anchor: "end" },
-  { x: left + 16, y: top + 8, side: "below", anchor: "start" },
-];
+const corners = ({ left, right, top, bottom, size }: Placing): readonly Spot[] =>
+  [8, 32, 60, 90].flatMap((away): Spot[] => [
+    { x: right - 8, y: bottom - size - away, side: "above", anchor: "end" },
+    { x: left + 16, y: top + away, side: "below", anchor: "start" },
+    { x: right - 8, y: top + away, side: "below", anchor: "end" },
+    { x: left + 16, y: bottom - away, side: "above", anchor: "start" },
+  ]);
 
 const beside = (x: number, y: number): readonly Spot[] =>
   [0, -24, 24, -48, 48, -76, 76].flatMap((dy) =>

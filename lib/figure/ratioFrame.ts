@@ -1,7 +1,9 @@
 import { max, min, scaleLinear } from "d3";
+import { limitText } from "./drawPlate.ts";
 import { type FigureUnits, figureUnits } from "./figureUnits.ts";
 import { margins } from "./holdFrame.ts";
 import { ruleTicks, type Tick } from "./ruleTicks.ts";
+import { textWidth } from "./textWidth.ts";
 import type { FigureOptions, RatioAndBoilingPointData } from "./types.ts";
 
 /** Where everything of "ratio and boiling point" lies, px. */
@@ -35,7 +37,11 @@ export function ratioFrame(data: RatioAndBoilingPointData, options: FigureOption
   const top = 30;
   const bottom = top + (narrow ? 220 : 270);
   const left = margins(width, narrow).left;
-  const right = width - (narrow ? 48 : 72);
+  const size = narrow ? 13 : 14;
+  const units = figureUnits(options.system);
+  const limits = data.target ? [data.target.low, data.target.high] : [];
+  const limitWidths = limits.map((limit) => textWidth(limitText(limit, units.temperature), size, 600));
+  const right = width - Math.max(narrow ? 48 : 72, ...limitWidths.map((one) => one + 24));
   const ratios = [
     ...data.course.flatMap((one) => [one.ratio, data.ratioAt(one.low), data.ratioAt(one.high)]),
     ...(data.target ? [data.ratioAt(data.target.low), data.ratioAt(data.target.high)] : []),
@@ -55,10 +61,10 @@ export function ratioFrame(data: RatioAndBoilingPointData, options: FigureOption
   const y = scaleLinear([low, high], [bottom, top]);
   return {
     document: options.document,
-    units: figureUnits(options.system),
+    units,
     width,
     narrow,
-    size: narrow ? 13 : 14,
+    size,
     left,
     right,
     top,

@@ -142,7 +142,7 @@ export function tankDrawn(data: TankDrawnData, options: FigureOptions): SVGSVGEl
         0.9,
       ),
       ...dimension(document, [right + 16, surface], [right + 16, bottom], 0),
-      label(right + 26, (surface + bottom) / 2 + size * 0.35, "start", text(measured)),
+      label(right + 26, Math.max((surface + bottom) / 2 + size * 0.35, size), "start", text(measured)),
       label(left, height - 4, "start", wide, options.narrow ? "var(--ink)" : "var(--faint)"),
     ],
   ) as SVGSVGElement;

@@ -5,14 +5,14 @@ import { type BrokenScale, brokenScale, scaleKnots } from "./brokenScale.ts";
 import { drawLabel } from "./drawLabel.ts";
 import { drawPlate } from "./drawPlate.ts";
 import { drawWaterMarks } from "./drawWaterMarks.ts";
-import { figureUnits } from "./figureUnits.ts";
+import { type FigureUnits, figureUnits } from "./figureUnits.ts";
 import { assertFinite, assertWidth } from "./finite.ts";
-import { margins } from "./holdFrame.ts";
+import { margins, stretchTicks } from "./holdFrame.ts";
 import { type Placing, placeSlope } from "./placeSlope.ts";
 import { drawn, plotFigure } from "./plotFigure.ts";
-import { ruleTicks } from "./ruleTicks.ts";
 import { steelRule } from "./steelRule.ts";
 import { linePath, svg } from "./svg.ts";
+import { textWidth } from "./textWidth.ts";
 import { drawTimeRule, timeRuleHeight } from "./timeRule.ts";
 import type { CoursePoint, FigureOptions, WaterGoneData } from "./types.ts";
 import { waterGoneFinding } from "./waterGoneFinding.ts";
@@ -58,7 +58,7 @@ export function waterGone(data: WaterGoneData, options: FigureOptions): SVGSVGEl
   const times = [...data.points.map((one) => one.time), ...line.map((one) => one.time), data.firstBoil];
   const start = min(times) ?? 0;
   const end = Math.max(max(times) ?? 0, start + 60);
-  const left = Math.max(margins(width, narrow).left, narrow ? 54 : 64);
+  const left = Math.max(margins(width, narrow).left, figuresWidth(scale, units, size) + 24);
   const right = width - (narrow ? 16 : 32);
   const x = scaleLinear([start, end], [left, right]);
   const y = scaleLinear(knots.domain, knots.range);
@@ -133,12 +133,17 @@ function waterScale(data: WaterGoneData, line: readonly CoursePoint[], top: numb
   return brokenScale(core, [...core, ...ends], { top, bottom, least: 0.05 });
 }
 
+function figuresWidth(scale: BrokenScale, { water, system }: FigureUnits, size: number): number {
+  const figures = scale.stretches.flatMap((one) => stretchTicks(one, water, size)).filter((tick) => tick.figure);
+  return Math.max(0, ...figures.map((tick) => textWidth(decimal(tick.value, 2, system), size)));
+}
+
 function drawWaterRule(scale: BrokenScale, placing: Placing, width: number): SVGElement {
   const { document, units, left, top, bottom, narrow, size, y } = placing;
   const { water } = units;
   const rules = scale.stretches.map((one, index) =>
     steelRule(document, {
-      ticks: ruleTicks(water.fromSI(one.low), water.fromSI(one.high), one.lowAt - one.highAt, size * 2),
+      ticks: stretchTicks(one, water, size),
       at: (value) => y(water.toSI(value)),
       from: index === scale.stretches.length - 1 ? top : one.highAt,
       to: index === 0 ? bottom : one.lowAt,
