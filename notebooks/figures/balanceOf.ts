@@ -1,0 +1,44 @@
+import type { WaterBalance } from "../../lib/bath/types.ts";
+import type { Entry } from "../../lib/log/types.ts";
+import { standardUncertainty } from "../../lib/measure/index.ts";
+import type { Value } from "../../lib/measure/types.ts";
+import type { Result } from "../../lib/lines/index.ts";
+import type { FigureInput } from "../page/drawings.ts";
+
+/** The number that a line came to, SI; undefined where it has none. */
+export function numberOf(result: Result): number | undefined {
+  if (result.state !== "settled" || typeof result.value !== "object" || result.value === null) return undefined;
+  return "components" in result.value ? (result.value as Value).value : undefined;
+}
+
+/** The whole water balance behind a notebook's lines; undefined while it is not settled. */
+export function balanceOf({ notebook }: Pick<FigureInput, "notebook">): WaterBalance | undefined {
+  const result = notebook.result("water balance");
+  if (result.state !== "settled" || !(result.value instanceof Map)) return undefined;
+  return result.value.get("whole balance") as WaterBalance;
+}
+
+/** Limits of the target band, K. */
+export function targetOf({ notebook }: Pick<FigureInput, "notebook">): { low: number; high: number } | undefined {
+  const low = numberOf(notebook.result("lower limit"));
+  const high = numberOf(notebook.result("upper limit"));
+  return low !== undefined && high !== undefined && low < high ? { low, high } : undefined;
+}
+
+/** K by which the thermometer is taken to read high. */
+export function readsHighBy({ notebook }: Pick<FigureInput, "notebook">): number {
+  return numberOf(notebook.result("thermometer reads high by")) ?? 0;
+}
+
+/** Time of the first or last entry of a kind that is not struck out, s. */
+export function timeOf(entries: readonly Entry[], kind: Entry["kind"], which: "first" | "last"): number | undefined {
+  const found = entries.filter((entry) => entry.kind === kind && !entry.struck);
+  return (which === "first" ? found[0] : found.at(-1))?.time;
+}
+
+/** A value's standard uncertainty, or 0 where the line has no number. */
+export function doubtOf(result: Result): number {
+  return result.state === "settled" && typeof result.value === "object" && result.value !== null && "components" in result.value
+    ? standardUncertainty(result.value as Value)
+    : 0;
+}

@@ -1,0 +1,47 @@
+import { html, nothing, type TemplateResult } from "lit-html";
+import type { Clause, Line, Result } from "../../lib/lines/index.ts";
+import { chooseClause, cutClause } from "./clause.ts";
+import { output, spreadMark, type System, unitOf, valueOf } from "./showValue.ts";
+import { lineKey, unitInWords } from "./words.ts";
+
+export interface AnswerProps {
+  readonly clauses: readonly (string | Clause)[];
+  readonly lines: ReadonlyMap<string, Line>;
+  readonly result: (name: string) => Result;
+  readonly system: System;
+  readonly busy: boolean;
+}
+
+/** One number of the sentence, wearing the mark of its thing in the figure. */
+function number(name: string, { lines, result, system }: AnswerProps): TemplateResult | string {
+  const line = lines.get(name);
+  const value = valueOf(result(name));
+  if (!line || !value) return "…";
+  const unit = unitOf(line, system);
+  const key = lineKey(name, line);
+  const plain = line.kind !== "given" && line.plain === true;
+  const mark = line.kind === "given" ? undefined : line.mark;
+  const words = unitInWords(unit);
+  return html`<span class="kept">${output(key, value, unit, system, mark ?? "")}${plain ? nothing : spreadMark(value, unit, system)}</span>${
+    words === "°F" || words === "°C" ? html`<span class="unit"> ${words}</span>` : html` <span class="unit">${words}</span>`
+  }`;
+}
+
+const cautionOf = (says: string): TemplateResult => {
+  const word = says.startsWith("Danger.") ? "Danger." : "Caution.";
+  return html`<p class="caution ${word === "Danger." ? "danger" : ""}"><strong>${word}</strong> ${says.replace(/^(Danger|Caution)\.\s*/, "")}</p>`;
+};
+
+/** The answer: at most three clauses, one to a line, each caution on its clause's line. */
+export function answer(props: AnswerProps): TemplateResult {
+  const settled = (name: string): boolean => valueOf(props.result(name)) !== undefined;
+  return html`<div class="answer" role="status" aria-busy=${props.busy ? "true" : "false"}>
+    ${props.clauses.map((clause) => {
+      const { says, caution } = chooseClause(clause, settled);
+      return html`<div class="clause">
+        <p>${cutClause(says).map((piece) => ("text" in piece ? piece.text : number(piece.name, props)))}</p>
+        ${caution ? cautionOf(caution) : nothing}
+      </div>`;
+    })}
+  </div>`;
+}

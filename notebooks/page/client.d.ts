@@ -1,0 +1,6 @@
+declare module "*?url" {
+  const address: string;
+  export default address;
+}
+
+declare module "*.css";

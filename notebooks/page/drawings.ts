@@ -1,0 +1,81 @@
+import type { KeptRun } from "../../lib/record/index.ts";
+import type { FigureProps } from "./figureShown.ts";
+import type { OpenedRun } from "./openedRun.ts";
+import { saveDrawing } from "./saveDrawing.ts";
+import type { System } from "./showValue.ts";
+
+export interface FigureInput {
+  readonly run: KeptRun;
+  readonly notebook: OpenedRun;
+  readonly system: System;
+  readonly width: number;
+  readonly narrow: boolean;
+}
+
+/** A figure that a notebook names: how it is titled, said and drawn. `undefined` while there is nothing to draw. */
+export interface FigureMaker {
+  readonly title: string;
+  readonly caption: (input: FigureInput) => string;
+  readonly cautions?: (input: FigureInput) => readonly string[];
+  readonly draw: (input: FigureInput) => SVGSVGElement | undefined;
+}
+
+export interface DrawingsProps {
+  readonly names: readonly string[];
+  readonly figures: ReadonlyMap<string, FigureMaker>;
+  readonly run: KeptRun;
+  readonly notebook: OpenedRun;
+  readonly system: System;
+  readonly answer: () => string;
+}
+
+interface Drawn {
+  readonly version: number;
+  readonly log: unknown;
+  readonly width: number;
+  readonly system: System;
+  readonly drawing: SVGSVGElement | undefined;
+}
+
+const drawn = new WeakMap<OpenedRun, Map<string, Drawn>>();
+
+/** Draws a figure, or gives the drawing from before where nothing it is made of has changed. */
+function drawnOnce(name: string, maker: FigureMaker, input: FigureInput): SVGSVGElement | undefined {
+  const { notebook, run, width, system } = input;
+  const all = drawn.get(notebook) ?? new Map<string, Drawn>();
+  drawn.set(notebook, all);
+  const before = all.get(name);
+  const version = notebook.version();
+  if (before?.version === version && before.log === run.log && before.width === width && before.system === system) return before.drawing;
+  const drawing = maker.draw(input);
+  all.set(name, { version, log: run.log, width, system, drawing });
+  return drawing;
+}
+
+/** Draws a notebook's figures at the page's width, numbered as they come. */
+export function drawings({ names, figures, run, notebook, system, answer }: DrawingsProps): readonly FigureProps[] {
+  const width = document.documentElement.clientWidth;
+  const input = { run, notebook, system, width, narrow: width < 640 };
+  let number = 0;
+  return names.flatMap((name) => {
+    const maker = figures.get(name);
+    const drawing = maker && drawnOnce(name, maker, input);
+    if (!maker || !drawing) return [];
+    number += 1;
+    const picture = () => {
+      const desk = maker.draw({ ...input, width: 1200, narrow: false });
+      return { drawing: desk ?? drawing, figure: maker.title, title: answer(), run };
+    };
+    return [
+      {
+        number,
+        title: maker.title,
+        caption: maker.caption(input),
+        drawing,
+        cautions: maker.cautions?.(input) ?? [],
+        savePng: () => void saveDrawing(picture(), "png"),
+        saveSvg: () => void saveDrawing(picture(), "svg"),
+      },
+    ];
+  });
+}

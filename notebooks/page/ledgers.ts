@@ -1,0 +1,103 @@
+import { html, nothing, type TemplateResult } from "lit-html";
+import type { Given, Line, Result, Worked } from "../../lib/lines/index.ts";
+import type { Knowing } from "../../lib/measure/types.ts";
+import type { Fact } from "../../lib/record/index.ts";
+import { field } from "./field.ts";
+import { isValue, output, spreadMark, type System, unitOf } from "./showValue.ts";
+import { lineKey } from "./words.ts";
+
+export interface LedgerProps {
+  readonly lines: ReadonlyMap<string, Line>;
+  readonly facts: Readonly<Record<string, Fact>>;
+  readonly result: (name: string) => Result;
+  readonly system: System;
+  readonly change: (name: string, text: string) => void;
+  readonly changeKnown: (name: string, known: Knowing) => void;
+}
+
+const waysOfKnowing: readonly Knowing[] = ["weighed", "measured", "guessed", "from the label", "published"];
+
+const stoppedNote = (result: Result, key: string): TemplateResult | typeof nothing => {
+  if (result.state === "stopped") return html`<span class="note stopped" id="said-${key}"><b>stopped</b> ${result.says}</span>`;
+  if (result.state === "waits") return html`<span class="note">waits for ${result.for}</span>`;
+  return nothing;
+};
+
+function knownMark(name: string, line: Given, { facts, result, system, changeKnown }: LedgerProps): TemplateResult | typeof nothing {
+  const shown = result(name);
+  if (line.choices || line.exact || shown.state !== "settled" || !isValue(shown.value)) return nothing;
+  const known = facts[name]?.known ?? line.known ?? "measured";
+  return html`<span class="note">
+    <select class="known" aria-label="How ${name} is known" @change=${(event: Event) => {
+      const picked = waysOfKnowing.find((way) => event.target instanceof HTMLSelectElement && way === event.target.value);
+      if (picked) changeKnown(name, picked);
+    }}>${waysOfKnowing.map((way) => html`<option value=${way} ?selected=${way === known}>${way}</option>`)}</select>
+    ${spreadMark(shown.value, shown.written?.unit ?? unitOf(line, system), system)}
+    ${facts[name]?.carriedOver ? html`<em>carried over, check</em>` : nothing}
+  </span>`;
+}
+
+function givenRow(name: string, line: Given, props: LedgerProps): TemplateResult {
+  const key = lineKey(name, line);
+  const result = props.result(name);
+  return html`<div class="line" data-kind="given">
+    <label for="given-${key}">${name}</label>
+    <span class="value">${field({ name, line, fact: props.facts[name], result, system: props.system, change: (text) => props.change(name, text) })}</span>
+    ${knownMark(name, line, props)} ${stoppedNote(result, key)}
+    ${line.about ? html`<span class="note">${line.about}</span>` : nothing}
+  </div>`;
+}
+
+/** A worked number in the ledger; its SI value stands beside it for machines once it has settled. */
+export function workedRow(name: string, line: Worked, props: LedgerProps): TemplateResult | typeof nothing {
+  const result = props.result(name);
+  const key = lineKey(name, line);
+  if (result.state === "not given" || (line.rare && result.state !== "settled")) return nothing;
+  if (result.state !== "settled" || !isValue(result.value)) {
+    return html`<div class="line" data-kind=${line.kind}><span>${name}</span><span class="value faint">no number</span>${stoppedNote(result, key)}</div>`;
+  }
+  const unit = unitOf(line, props.system);
+  return html`<div class="line" data-kind=${line.kind}>
+    <span>${name}</span>
+    <span class="value">
+      ${output(key, result.value, unit, props.system)}
+      <span class="tolerance">${line.plain ? nothing : spreadMark(result.value, unit, props.system)}</span>
+      <span class="of faint">${unit}</span>
+    </span>
+    ${line.about ? html`<span class="note">${line.about}</span>` : nothing}
+  </div>`;
+}
+
+function grouped<T extends Line>(rows: readonly (readonly [string, T])[], row: (name: string, line: T) => unknown): unknown[] {
+  let group = "";
+  return rows.flatMap(([name, line]) => {
+    const heading = line.group !== undefined && line.group !== group ? [html`<div class="group">${line.group}</div>`] : [];
+    group = line.group ?? group;
+    return [...heading, row(name, line)];
+  });
+}
+
+/** Given and worked lines as ledgers, side by side on a desk. */
+export function ledgers(props: LedgerProps): TemplateResult {
+  const shown = [...props.lines].filter(([, line]) => !line.hidden);
+  const givens = shown.flatMap(([name, line]) => (line.kind === "given" ? [[name, line] as const] : []));
+  const needed = givens.filter(([name, line]) => !line.rare || (props.facts[name]?.text ?? "") !== "");
+  const rare = givens.filter((given) => !needed.includes(given));
+  const work = shown.flatMap(([name, line]) => (line.kind === "given" ? [] : [[name, line] as const]));
+  return html`<div class="ledgers">
+    <div class="ledger">
+      <div class="title"><h3>Given</h3><span class="faint">typed in, change any; blank means not known</span></div>
+      ${grouped(needed, (name, line) => givenRow(name, line, props))}
+      ${
+        rare.length === 0
+          ? nothing
+          : html`<details class="fold"><summary><h3>Seldom needed</h3><span class="faint">${rare.map(([name]) => name).join(", ")}</span><span class="word shut">unfold</span><span class="word open">fold</span></summary>
+            <div>${rare.map(([name, line]) => givenRow(name, line, props))}</div></details>`
+      }
+    </div>
+    <div class="ledger">
+      <div class="title"><h3>Worked</h3><span class="faint">by formula from the rest, ± 95 %</span></div>
+      ${grouped(work, (name, line) => workedRow(name, line, props))}
+    </div>
+  </div>`;
+}

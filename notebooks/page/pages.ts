@@ -1,0 +1,18 @@
+import type { Notebook } from "../../lib/lines/index.ts";
+import type { KeptRun, Setup } from "../../lib/record/index.ts";
+import type { FrontPage } from "../shop.ts";
+import type { OpenedRun } from "./openedRun.ts";
+import type { System } from "./showValue.ts";
+
+/** What the notebooks hand to the page: data, and the drawings that know which lines they draw. */
+export interface Pages {
+  readonly book: Notebook;
+  readonly front: FrontPage;
+  readonly strip: (notebook: OpenedRun, run: KeptRun, system: System) => Element | undefined;
+  readonly tank: (setup: Setup, system: System) => Element | undefined;
+  readonly folds: (
+    notebook: OpenedRun,
+    run: KeptRun,
+    system: System,
+  ) => readonly { readonly name: string; readonly finding: string; readonly body: unknown }[];
+}

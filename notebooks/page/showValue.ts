@@ -1,0 +1,38 @@
+import { html, nothing, type TemplateResult } from "lit-html";
+import { formatWithSpread, interval95 } from "../../lib/measure/index.ts";
+import type { Given, Line, Result, Worked } from "../../lib/lines/index.ts";
+import type { Value } from "../../lib/measure/types.ts";
+
+export type System = "US" | "metric";
+
+/** Whether a result is a number of lib/measure, with its unit and its doubt. */
+export function isValue(value: unknown): value is Value {
+  return typeof value === "object" && value !== null && "components" in value && "dimension" in value;
+}
+
+/** The number a line came to, if it came to one. */
+export function valueOf(result: Result): Value | undefined {
+  return result.state === "settled" && isValue(result.value) ? result.value : undefined;
+}
+
+/** The unit in which the page shows a line in this system. */
+export function unitOf(line: Line, system: System): string {
+  const { unit, metricUnit }: Given | Worked = line;
+  return (system === "metric" ? (metricUnit ?? unit) : unit) ?? "";
+}
+
+/** A spread beside its number: "±0.3", stacked where its sides differ, nothing where it is exact. */
+export function spreadMark(value: Value, unit: string, system: System): TemplateResult | typeof nothing {
+  const { spread, sides } = formatWithSpread(value, unit, { system });
+  if (spread === "exactly") return nothing;
+  if (sides === undefined) return html`<span class="spread">${spread}</span>`;
+  return html`<span class="spread stacked"><span>${sides.up}</span><span>${sides.down}</span></span>`;
+}
+
+/** A settled number for people and, in SI with its 95 % interval, for machines. */
+export function output(key: string, value: Value, unit: string, system: System, classes = ""): TemplateResult {
+  const [low, high] = interval95(value);
+  return html`<output class="number ${classes}" data-line=${key} data-value=${value.value} data-low=${low} data-high=${high}>${
+    formatWithSpread(value, unit, { system }).number
+  }</output>`;
+}

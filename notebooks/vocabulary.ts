@@ -1,0 +1,174 @@
+import { waterBalance } from "../lib/bath/index.ts";
+import type { SaltsKnown } from "../lib/bath/types.ts";
+import type { Vocabulary } from "../lib/lines/index.ts";
+import type { Run } from "../lib/log/types.ts";
+import { measuredValue, standardUncertainty } from "../lib/measure/index.ts";
+import type { Dimension, Value } from "../lib/measure/types.ts";
+import {
+  saturationTemperature,
+  standardPressure,
+  thermometerKinds,
+  thermometerOffset,
+  thermometerTolerance,
+} from "../lib/physics/index.ts";
+import { partsOfBalance } from "./partsOfBalance.ts";
+
+const pressure: Dimension = { mass: 1, length: -1, time: -2 };
+const difference: Dimension = { temperature: 1 };
+
+/** Pa by which the weather moves the air pressure at one place: 1 sd, a judgement. */
+const weather = 800;
+
+const number = (what: string, given: unknown): Value | undefined => {
+  if (given === undefined) return undefined;
+  if (typeof given === "object" && given !== null && "components" in given) return given as Value;
+  throw new Error(`${what} is not a number`);
+};
+
+const doubtful = (given: unknown, what: string): { value: number; standardUncertainty: number } | undefined => {
+  const value = number(what, given);
+  return value && { value: value.value, standardUncertainty: standardUncertainty(value) };
+};
+
+function stationPressure(barometer: unknown, altitude: unknown): Value {
+  const read = number("air pressure", barometer);
+  if (read) return read;
+  const height = number("altitude", altitude);
+  if (!height) return measuredValue(101325, 3000, pressure, "air pressure");
+  const p = standardPressure(height.value);
+  const perMetre = (standardPressure(height.value + 1) - p) * standardUncertainty(height);
+  return measuredValue(p, Math.hypot(weather, perMetre), pressure, "air pressure");
+}
+
+function thermometerError(kind: unknown, read: unknown, barometer: unknown, air: unknown): Value {
+  const inWater = number("thermometer in boiling water", read);
+  const here = number("air pressure", air);
+  const then = number("barometer at that check", barometer) ?? here;
+  // Far enough up for any bath: the limits grow slowly with temperature.
+  const bathHeat = saturationTemperature(101325) + 45;
+  if (inWater && then) {
+    const check = thermometerOffset({
+      read: inWater.value,
+      pressure: then.value,
+      at: bathHeat,
+      pressureUncertainty: standardUncertainty(then),
+    });
+    return measuredValue(check.offset, check.standardUncertainty, difference, "thermometer");
+  }
+  const known = thermometerKinds.find((one) => one === kind);
+  if (!known) throw new Error(`unknown thermometer: ${String(kind)}; one of ${thermometerKinds.join(", ")}`);
+  return measuredValue(0, thermometerTolerance(known, bathHeat).standardUncertainty, difference, "thermometer");
+}
+
+/** 95 % of a label's range taken as the whole range. */
+const range = (given: unknown, what: string): readonly [number, number] | undefined => {
+  const share = doubtful(given, what);
+  if (!share) return undefined;
+  const half = 1.96 * share.standardUncertainty;
+  return [Math.max(0, share.value - half), Math.min(1, share.value + half)];
+};
+
+function saltsOfBath(...given: readonly unknown[]): SaltsKnown {
+  const [hydroxide, nitrate, nitrite, potassium, mix, hydroxideShare, nitrateShare, nitriteShare, depth, length, width] = given;
+  const kinds = {
+    sodiumHydroxide: doubtful(hydroxide, "sodium hydroxide"),
+    sodiumNitrate: doubtful(nitrate, "sodium nitrate"),
+    sodiumNitrite: doubtful(nitrite, "sodium nitrite"),
+    potassiumNitrate: doubtful(potassium, "potassium nitrate"),
+  };
+  const weighed = Object.fromEntries(Object.entries(kinds).filter(([, kind]) => kind !== undefined));
+  const mass = doubtful(mix, "ready-mixed salt");
+  const shares = Object.fromEntries(
+    Object.entries({
+      sodiumHydroxide: range(hydroxideShare, "hydroxide in the mix"),
+      sodiumNitrate: range(nitrateShare, "nitrate in the mix"),
+      sodiumNitrite: range(nitriteShare, "nitrite in the mix"),
+    }).filter(([, share]) => share !== undefined),
+  );
+  const stands = doubtful(depth, "liquid depth");
+  const long = doubtful(length, "tank length");
+  const wide = doubtful(width, "tank width");
+  return {
+    ...weighed,
+    ...(mass ? { readyMix: { mass, ...(Object.keys(shares).length > 0 ? { shares } : {}) } } : {}),
+    ...(stands && long && wide ? { seen: { depth: stands, length: long, width: wide } } : {}),
+  };
+}
+
+const cups: ReadonlyMap<unknown, { allNight: number; eachPour: number }> = new Map([
+  ["measuring cup", { allNight: 0.03, eachPour: 0.05 }],
+  ["marked jug", { allNight: 0.015, eachPour: 0.025 }],
+  ["scale", { allNight: 0.003, eachPour: 0.005 }],
+]);
+
+function balanceOfRun(...given: readonly unknown[]): ReadonlyMap<string, unknown> {
+  const [log, salts, water, air, target, band, thermometer, cup] = given;
+  const atStart = doubtful(water, "water at the start");
+  const aim = number("target", target);
+  const half = number("band", band);
+  const error = doubtful(thermometer, "thermometer reads high by");
+  const measure = cups.get(cup);
+  return partsOfBalance(
+    waterBalance(log as Run, {
+      salts: salts as SaltsKnown,
+      ...(atStart ? { water: atStart } : {}),
+      pressure: doubtful(air, "air pressure") ?? 101325,
+      ...(aim ? { target: aim.value } : {}),
+      ...(half ? { band: half.value } : {}),
+      ...(error ? { thermometer: { offset: error.value, standardUncertainty: error.standardUncertainty } } : {}),
+      ...(measure ? { cup: measure } : {}),
+    }),
+  );
+}
+
+const optional = (...names: readonly string[]) => names.map((name) => ({ name, optional: true }));
+const needed = (...names: readonly string[]) => names.map((name) => ({ name }));
+
+/** What formulas can call: the library's functions under the trade's names. */
+export const vocabulary: Vocabulary = {
+  functions: [
+    {
+      name: "station pressure",
+      takes: optional("barometer", "altitude"),
+      says: "Air pressure at the tank: the barometer's reading, else the standard atmosphere at the altitude give or take the weather (0.8 kPa, 1 sd), else sea level with a wide doubt.",
+      source: "ICAO standard atmosphere (ISO 2533:1975)",
+      work: stationPressure,
+    },
+    {
+      name: "thermometer error",
+      takes: [...needed("kind"), ...optional("reading in boiling water", "barometer at that check", "air pressure")],
+      says: "How much the thermometer reads high: from what it read in boiling plain water, else nothing with the width of its kind's tolerance.",
+      source: "ASTM E230; IAPWS-IF97",
+      work: thermometerError,
+    },
+    {
+      name: "salts of bath",
+      takes: optional(
+        "sodium hydroxide",
+        "sodium nitrate",
+        "sodium nitrite",
+        "potassium nitrate",
+        "ready-mixed salt",
+        "hydroxide share",
+        "nitrate share",
+        "nitrite share",
+        "liquid depth",
+        "tank length",
+        "tank width",
+      ),
+      says: "What is known of the salts: weighed by kind, ready mixed, or only by depth and boil.",
+      work: saltsOfBath,
+    },
+    {
+      name: "balance of run",
+      takes: [
+        ...needed("log", "salts"),
+        ...optional("water at the start", "air pressure", "target", "band", "thermometer error", "cup"),
+      ],
+      says: "Salt does not boil off, so each reading at the boil says how much water is in the tank; against time the water gone is nearly a straight line whose slope is the boil-off.",
+      source: "Water balance over the boiling curve of the brine; uncertainty by JCGM 100:2008",
+      work: balanceOfRun,
+    },
+  ],
+};
+
