@@ -1,0 +1,3 @@
+export { readLog } from "./readLog.ts";
+export type * from "./types.ts";
+export { writeLog } from "./writeLog.ts";
