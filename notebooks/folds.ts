@@ -32,7 +32,8 @@ function remarksFold(notebook: OpenedRun): Fold {
   const remarks = balance?.remarks ?? [];
   return {
     name: "What the log told, and what it couldn't",
-    finding: remarks.length === 0 ? "nothing stood out" : `${remarks.length} ${remarks.length === 1 ? "remark" : "remarks"}`,
+    finding:
+      remarks.length === 0 ? "nothing stood out" : `${remarks.length} ${remarks.length === 1 ? "remark" : "remarks"}`,
     body: html`<ul>${remarks.map((remark) => html`<li>${remark}</li>`)}</ul>
       ${balance ? html`<p>The hold was taken from ${balance.hold.from}.</p>` : ""}`,
   };
@@ -40,7 +41,10 @@ function remarksFold(notebook: OpenedRun): Fold {
 
 function howFold(notebook: OpenedRun, system: System): Fold {
   const high = readsHighBy({ notebook });
-  const shift = formatQuantity(Math.abs(high), system === "US" ? "°F" : "°C", { system, dimension: { temperature: 1 } });
+  const shift = formatQuantity(Math.abs(high), system === "US" ? "°F" : "°C", {
+    system,
+    dimension: { temperature: 1 },
+  });
   const formulas = [...notebook.lines].filter(([, line]) => line.kind !== "given");
   return {
     name: "How it was worked out",
@@ -56,9 +60,15 @@ function howFold(notebook: OpenedRun, system: System): Fold {
 const sources: readonly (readonly [what: string, source: string])[] = [
   ["Boiling line of water", "IAPWS R7-97, industrial formulation 1997, region 4"],
   ["Air pressure against altitude", "ICAO standard atmosphere (ISO 2533:1975)"],
-  ["Sodium hydroxide: vapour pressure, density, enthalpy", "Olsson, Jernqvist and Aly, Int. J. Thermophys. 18 (1997) 779"],
+  [
+    "Sodium hydroxide: vapour pressure, density, enthalpy",
+    "Olsson, Jernqvist and Aly, Int. J. Thermophys. 18 (1997) 779",
+  ],
   ["Sodium nitrate: water activity", "Zaveri et al., J. Geophys. Res. 113 (2008) D13204"],
-  ["Nitrite and potassium nitrate: ratios to sodium nitrate", "saturated solutions' boiling points and Pitzer parameters; coarse, good for a minor part only"],
+  [
+    "Nitrite and potassium nitrate: ratios to sodium nitrate",
+    "saturated solutions' boiling points and Pitzer parameters; coarse, good for a minor part only",
+  ],
   ["Mixing", "Zdanovskii-Stokes-Robinson rule; its doubt is carried in the curve's offset and slope"],
   ["Thermometer limits", "ASTM E230, IEC 60584, IEC 60751"],
   ["Uncertainty", "JCGM 100:2008, Guide to the expression of uncertainty in measurement"],

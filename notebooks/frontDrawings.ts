@@ -12,7 +12,10 @@ export function strip(notebook: OpenedRun, run: KeptRun, system: System): SVGSVG
   const data = holdData({ run, notebook, system, width, narrow });
   if (data.readings.length === 0) return undefined;
   const end = Math.max(...data.readings.map(({ time }) => time), 60);
-  return runStrip({ ...data, span: { start: 0, end } }, { document, width: narrow ? document.documentElement.clientWidth - 32 : width, system, narrow });
+  return runStrip(
+    { ...data, span: { start: 0, end } },
+    { document, width: narrow ? document.documentElement.clientWidth - 32 : width, system, narrow },
+  );
 }
 
 function metres(setup: Setup, line: string): number | undefined {

@@ -69,7 +69,19 @@ const range = (given: unknown, what: string): readonly [number, number] | undefi
 };
 
 function saltsOfBath(...given: readonly unknown[]): SaltsKnown {
-  const [hydroxide, nitrate, nitrite, potassium, mix, hydroxideShare, nitrateShare, nitriteShare, depth, length, width] = given;
+  const [
+    hydroxide,
+    nitrate,
+    nitrite,
+    potassium,
+    mix,
+    hydroxideShare,
+    nitrateShare,
+    nitriteShare,
+    depth,
+    length,
+    width,
+  ] = given;
   const kinds = {
     sodiumHydroxide: doubtful(hydroxide, "sodium hydroxide"),
     sodiumNitrate: doubtful(nitrate, "sodium nitrate"),
@@ -171,4 +183,3 @@ export const vocabulary: Vocabulary = {
     },
   ],
 };
-

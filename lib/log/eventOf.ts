@@ -8,7 +8,6 @@ const length = String.raw`(?:in\b\.?|inch(?:es)?\b|"|cm\b|mm\b)`;
 
 const drip = /\b(?:drip\w*|feed(?:er|ing)?|water|tap)\b/i;
 const flow = new RegExp(String.raw`(${n}\s?${liquid})\s?(?:\/|per|an?)\s?(min(?:ute)?|m|h(?:ou)?r?)\b`, "i");
-const stopped = /\b(?:off|stop(?:ped)?|shut|closed|ended)\b/i;
 const burner = /\b(?:burners?|fire|flames?|valve|gas|torch|throttle)\b|^(?:full|half|wide open|heat)\b/i;
 const share = new RegExp(String.raw`(${n})\s?(%|percent|per cent)?(?!\s?(?:psi|turns?|lbs?|in\b|min|°|f\b))`, "i");
 const cylinder = new RegExp(

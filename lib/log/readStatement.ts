@@ -22,7 +22,8 @@ const leading = new RegExp(
 const within = /(?:^|[\s(])(\d{2,4}(?:[.,]\d+)?(?:\s?°\s?[fck]?\b|\s?°|\s?deg(?:rees)?\.?\s?[fck]?\b|\s?[fFCK]\b))/;
 const trailing = /(?:^|\s)(?:at |@ |= ?)?(\d{2,3}(?:[.,]\d+)?)$/;
 const measureNext =
-  /^\s*(?:fl\b|floz|oz\b|ounces?|cups?|c\b|pints?|pts?\b|quarts?|qts?\b|gals?\b|gallons?|ml\b|cl\b|l\b|lit|lbs?\b|pounds?|#|kgs?\b|g\b|grams?|%|\/|inch|cm\b|mm\b|"|'|ft\b|turns?|psi|min|blades?|parts?|pieces?|knives|knife|x\b)/i;
+  /^\s*(?:fl\b|floz|oz\b|ounces?|cups?|c\b|pints?|pts?\b|quarts?|qts?\b|gals?\b|gallons?|ml\b|cl\b|l\b|lit|lbs?\b|pounds?|#|kgs?\b|g\b|grams?|%|\/|inch|cm\b|mm\b|"|'|ft\b|turns?|psi|min)/i;
+const countNext = /^\s*(?:blades?|parts?|pieces?|knives|knife|more\b|x\b)/i;
 const small = new RegExp(`^${numberSource}$`);
 
 /**
@@ -96,7 +97,8 @@ function leadingReading(piece: string, context: StatementContext): { finding: Fi
   const [whole, lead = "", number = "", degree = ""] = match;
   const rest = piece.slice(whole.length).trim();
   const size = Number(number.replace(/[~\s-]/g, "").replace(",", "."));
-  if (degree === "" && (context.hasReading || measureNext.test(piece.slice(whole.length)))) return undefined;
+  const after = piece.slice(whole.length);
+  if (degree === "" && (context.hasReading || measureNext.test(after) || (size < 100 && countNext.test(after)))) return undefined;
   if (degree !== "" && /^\s?c$/i.test(degree) && size < 40) return undefined;
   if (degree === "" && size < 32) return undefined;
   const amount = `${number.replace(/^-\s?/, "")}${degree}`.trim();

@@ -54,7 +54,7 @@ function meaningOf(
     .filter((candidate) => candidate.shape === shape && candidate.allows(marks))
     .map(({ meaning, prior }) => {
       const times = placeTimes(column.marks, { ...placing, [shape]: meaning });
-      return { meaning, times, score: timeScore(times) + prior };
+      return { meaning, times, score: timeScore(times) + prior(marks[0]) };
     })
     .sort((one, other) => other.score - one.score);
   const told = meaningOfUnit(column.unit, shape);

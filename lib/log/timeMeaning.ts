@@ -17,7 +17,7 @@ interface Candidate {
   readonly meaning: TimeMeaning;
   readonly shape: "pair" | "number";
   /** Logarithm of how common this way of writing is. */
-  readonly prior: number;
+  readonly prior: (first: TimeMark | undefined) => number;
   readonly allows: (marks: readonly TimeMark[]) => boolean;
 }
 
@@ -28,36 +28,37 @@ export const timeMeanings: readonly Candidate[] = [
   {
     meaning: "minutes and seconds",
     shape: "pair",
-    prior: 1.4,
+    // A timer starts near nothing; a first time of 7:40 rather is a clock's.
+    prior: (first) => (first === undefined || first.a <= 2 ? 1.4 : -1.4),
     allows: every(({ half, date, b }) => half === undefined && date === undefined && Math.abs(b) < 60),
   },
-  { meaning: "hours and minutes", shape: "pair", prior: 0, allows: every(({ a, b }) => a <= 47 && b < 60) },
-  { meaning: "minutes", shape: "number", prior: 1.2, allows: every(({ a }) => Math.abs(a) < 1e5) },
-  { meaning: "seconds", shape: "number", prior: 0, allows: every(({ a }) => Math.abs(a) < 1e7) },
+  { meaning: "hours and minutes", shape: "pair", prior: () => 0, allows: every(({ a, b }) => a <= 47 && b < 60) },
+  { meaning: "minutes", shape: "number", prior: () => 1.2, allows: every(({ a }) => Math.abs(a) < 1e5) },
+  { meaning: "seconds", shape: "number", prior: () => 0, allows: every(({ a }) => Math.abs(a) < 1e7) },
   {
     meaning: "hours",
     shape: "number",
-    prior: -1,
+    prior: () => -1,
     allows: (marks) => marks.some(({ a }) => a % 1 !== 0) && marks.every(({ a }) => Math.abs(a) < 100),
   },
   {
     meaning: "clock time without a colon",
     shape: "number",
-    prior: 0,
+    prior: () => 0,
     allows: every(({ a, digits = "" }) => /^\d{3,4}$/.test(digits) && a < 2400 && a % 100 < 60),
   },
   {
     meaning: "hours and minutes with a point",
     shape: "number",
-    prior: -1,
+    prior: () => -1,
     allows: every(({ a, digits = "" }) => /^\d{1,2}\.[0-5]\d$/.test(digits) && a < 24),
   },
-  { meaning: "milliseconds", shape: "number", prior: -2, allows: every(({ a }) => a % 1 === 0) },
-  { meaning: "seconds since 1970", shape: "number", prior: 0, allows: every(({ a }) => a > 1e9 && a < 5e9) },
+  { meaning: "milliseconds", shape: "number", prior: () => -2, allows: every(({ a }) => a % 1 === 0) },
+  { meaning: "seconds since 1970", shape: "number", prior: () => 0, allows: every(({ a }) => a > 1e9 && a < 5e9) },
   {
     meaning: "days",
     shape: "number",
-    prior: 0,
+    prior: () => 0,
     allows: (marks) =>
       marks.every(({ a }) => (a > 30000 && a < 80000) || (a >= 0 && a < 3)) && marks.some(({ a }) => a % 1 !== 0),
   },

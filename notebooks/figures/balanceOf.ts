@@ -1,8 +1,8 @@
 import type { WaterBalance } from "../../lib/bath/types.ts";
+import type { Result } from "../../lib/lines/index.ts";
 import type { Entry } from "../../lib/log/types.ts";
 import { standardUncertainty } from "../../lib/measure/index.ts";
 import type { Value } from "../../lib/measure/types.ts";
-import type { Result } from "../../lib/lines/index.ts";
 import type { FigureInput } from "../page/drawings.ts";
 
 /** The number that a line came to, SI; undefined where it has none. */
@@ -38,7 +38,10 @@ export function timeOf(entries: readonly Entry[], kind: Entry["kind"], which: "f
 
 /** A value's standard uncertainty, or 0 where the line has no number. */
 export function doubtOf(result: Result): number {
-  return result.state === "settled" && typeof result.value === "object" && result.value !== null && "components" in result.value
+  return result.state === "settled" &&
+    typeof result.value === "object" &&
+    result.value !== null &&
+    "components" in result.value
     ? standardUncertainty(result.value as Value)
     : 0;
 }

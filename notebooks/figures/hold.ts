@@ -22,7 +22,7 @@ export function holdData(input: FigureInput): HoldReplayedData {
             temperature: entry.quantity.si - high,
             struck: entry.struck,
             apart: misread.has(entry.id),
-            ...(entry.reason ?? misread.get(entry.id) ? { reason: entry.reason ?? misread.get(entry.id) ?? "" } : {}),
+            ...((entry.reason ?? misread.get(entry.id)) ? { reason: entry.reason ?? misread.get(entry.id) ?? "" } : {}),
           },
         ]
       : [],
@@ -38,7 +38,9 @@ export function holdData(input: FigureInput): HoldReplayedData {
     ...(partsIn === undefined ? {} : { partsIn }),
     ...(partsOut === undefined ? {} : { partsOut }),
     additions: entries.flatMap(({ kind, struck, quantity, time, duration }) =>
-      kind === "addition" && !struck && quantity ? [{ time, mass: quantity.si, ...(duration ? { duration } : {}) }] : [],
+      kind === "addition" && !struck && quantity
+        ? [{ time, mass: quantity.si, ...(duration ? { duration } : {}) }]
+        : [],
     ),
     events: entries.flatMap(({ kind, struck, text, quantity, time }) =>
       !struck && (kind === "burner" || kind === "salt in") ? [{ time, text: text ?? quantity?.text ?? kind }] : [],
@@ -68,7 +70,10 @@ export const hold: FigureMaker = {
   title: "The hold, replayed",
   caption: (input) => {
     const high = readsHighBy(input);
-    const shift = high === 0 ? "" : ` Readings are drawn less the ${(Math.abs(high) * (input.system === "US" ? 1.8 : 1)).toFixed(1)} ${input.system === "US" ? "°F" : "°C"} that the thermometer reads ${high > 0 ? "high" : "low"}.`;
+    const shift =
+      high === 0
+        ? ""
+        : ` Readings are drawn less the ${(Math.abs(high) * (input.system === "US" ? 1.8 : 1)).toFixed(1)} ${input.system === "US" ? "°F" : "°C"} that the thermometer reads ${high > 0 ? "high" : "low"}.`;
     return `The bright strip is the target band; a good hold never leaves it.${shift}`;
   },
   draw: (input) =>

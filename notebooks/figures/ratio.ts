@@ -21,7 +21,9 @@ export function ratioThrough(pairs: readonly Pair[]): (temperature: number) => n
     // Beyond either end the line through the two ends goes on: steadier than through two neighbours.
     if (after <= 0 || b.boilingPoint - a.boilingPoint < 1e-9) [a, b] = [first, last];
     const span = b.boilingPoint - a.boilingPoint;
-    return span > 1e-9 ? a.ratio + ((b.ratio - a.ratio) * (temperature - a.boilingPoint)) / span : a.ratio * (1 + (temperature - a.boilingPoint) / 50);
+    return span > 1e-9
+      ? a.ratio + ((b.ratio - a.ratio) * (temperature - a.boilingPoint)) / span
+      : a.ratio * (1 + (temperature - a.boilingPoint) / 50);
   };
 }
 
@@ -29,14 +31,18 @@ const pressureWords = ({ notebook, system }: FigureInput): string | undefined =>
   const pressure = numberOf(notebook.result("pressure at the tank"));
   return pressure === undefined
     ? undefined
-    : formatQuantity(pressure, system === "US" ? "inHg" : "hPa", { system, dimension: { mass: 1, length: -1, time: -2 } });
+    : formatQuantity(pressure, system === "US" ? "inHg" : "hPa", {
+        system,
+        dimension: { mass: 1, length: -1, time: -2 },
+      });
 };
 
 export const ratio: FigureMaker = {
   title: "One line, two rules",
   caption: (input) => {
     const at = pressureWords(input);
-    const [left, right] = input.system === "US" ? ["lb of salt to the gallon of water", "°F"] : ["kg of salt to the litre of water", "°C"];
+    const [left, right] =
+      input.system === "US" ? ["lb of salt to the gallon of water", "°F"] : ["kg of salt to the litre of water", "°C"];
     return `${at ? `At ${at} each` : "Each"} ratio has one boiling point, so the same line is read as ${left} on the left and ${right} on the right.`;
   },
   draw: (input) => {

@@ -16,7 +16,9 @@ export function stretches(
     const b = readings[after] ?? readings.at(-1);
     const a = readings[after - 1] ?? b;
     if (!a || !b) return Number.NaN;
-    return b.time > a.time ? a.temperature + ((b.temperature - a.temperature) * (time - a.time)) / (b.time - a.time) : b.temperature;
+    return b.time > a.time
+      ? a.temperature + ((b.temperature - a.temperature) * (time - a.time)) / (b.time - a.time)
+      : b.temperature;
   };
   if (readings.length === 0 || !(hold.end > hold.start)) return [];
   const cuts = [hold.start, hold.end];

@@ -1,5 +1,5 @@
 import type { Line, Notebook } from "../../lib/lines/index.ts";
-import { addEntry, correct, putBack, readLog, strikeOut } from "../../lib/log/index.ts";
+import { correct, putBack, readLog, strikeOut } from "../../lib/log/index.ts";
 import type { Entry, LogReading, Run } from "../../lib/log/types.ts";
 import type { Knowing } from "../../lib/measure/types.ts";
 import {
@@ -24,6 +24,7 @@ import {
   withFact,
   withoutFact,
 } from "../../lib/record/index.ts";
+import { addedRow } from "./addedRow.ts";
 import { type HandRow, handHeading, isHandWritten, withRow } from "./handWriting.ts";
 import type { Shop } from "./keep.ts";
 import { carryEdits } from "./logRows.ts";
@@ -50,7 +51,11 @@ const keptWith = (book: Notebook, facts: Facts, thing: string): Facts =>
   );
 
 /** What a next log starts from; where that is the invented shop, the maker gets a setup and a bath of their own. */
-function givensForNext(record: ShopRecord, book: Notebook, moment: Moment): { readonly record: ShopRecord; readonly givens: Givens } {
+function givensForNext(
+  record: ShopRecord,
+  book: Notebook,
+  moment: Moment,
+): { readonly record: ShopRecord; readonly givens: Givens } {
   const once = Object.keys(book.lines).filter((name) => {
     const line = book.lines[name];
     return line?.kind === "given" && line.keptWith === undefined;
@@ -92,7 +97,8 @@ export function writeByHand(shop: Shop, system: "US" | "metric", today: Date, bo
 /** A file's text: UTF-8, or UTF-16 where the file says so in its first two bytes. */
 export async function fileText(file: Blob): Promise<string> {
   const bytes = new Uint8Array(await file.arrayBuffer());
-  const encoding = bytes[0] === 0xff && bytes[1] === 0xfe ? "utf-16le" : bytes[0] === 0xfe && bytes[1] === 0xff ? "utf-16be" : "utf-8";
+  const encoding =
+    bytes[0] === 0xff && bytes[1] === 0xfe ? "utf-16le" : bytes[0] === 0xfe && bytes[1] === 0xff ? "utf-16be" : "utf-8";
   return new TextDecoder(encoding).decode(bytes);
 }
 
@@ -102,21 +108,32 @@ export function showRun(shop: Shop, id: string): void {
 }
 
 /** Sets a given of a run, and of the setup or bath that it belongs to, for the next run. Empty text: not known. */
-export function setFact(shop: Shop, id: string, name: string, fact: { readonly text: string; readonly known: Knowing | undefined }, was: string, line: Line | undefined): void {
+export function setFact(
+  shop: Shop,
+  id: string,
+  name: string,
+  fact: { readonly text: string; readonly known: Knowing | undefined },
+  was: string,
+  line: Line | undefined,
+): void {
   const { text, known } = fact;
   const change = ({ facts }: { readonly facts: Facts }) => ({
-    facts: text === "" && !line ? withoutFact(facts, name) : withFact(facts, name, { text, ...(known ? { known } : {}) }),
+    facts:
+      text === "" && !line ? withoutFact(facts, name) : withFact(facts, name, { text, ...(known ? { known } : {}) }),
   });
-  shop.change((record, moment) => {
-    const run = itemOf(record, "runs", id);
-    const changed = changeRun(record, id, change, moment.now);
-    const thing = line?.kind === "given" ? line.keptWith : undefined;
-    const setup = thing === "setup" && run?.setup ? itemOf(record, "setups", run.setup) : undefined;
-    const bath = thing === "bath" && run?.bath ? itemOf(record, "baths", run.bath) : undefined;
-    if (setup && !setup.invented) return changeSetup(changed, setup.id, change, moment.now);
-    if (bath && !bath.invented) return changeBath(changed, bath.id, change, moment.now);
-    return changed;
-  }, `${name} was ${was === "" ? "blank" : was}`);
+  shop.change(
+    (record, moment) => {
+      const run = itemOf(record, "runs", id);
+      const changed = changeRun(record, id, change, moment.now);
+      const thing = line?.kind === "given" ? line.keptWith : undefined;
+      const setup = thing === "setup" && run?.setup ? itemOf(record, "setups", run.setup) : undefined;
+      const bath = thing === "bath" && run?.bath ? itemOf(record, "baths", run.bath) : undefined;
+      if (setup && !setup.invented) return changeSetup(changed, setup.id, change, moment.now);
+      if (bath && !bath.invented) return changeBath(changed, bath.id, change, moment.now);
+      return changed;
+    },
+    `${name} was ${was === "" ? "blank" : was}`,
+  );
 }
 
 /** Marks all that was carried over as looked at. */
@@ -174,12 +191,13 @@ export function addRow(shop: Shop, id: string, row: HandRow): LogReading["proble
     const reading = readLog(source, run.hints);
     const last = source.trimEnd().split("\n").length;
     shop.change(
-      (record, moment) => changeRun(record, id, ({ log }) => ({ source, log: carryEdits(log, reading.run) }), moment.now),
+      (record, moment) =>
+        changeRun(record, id, ({ log }) => ({ source, log: carryEdits(log, reading.run) }), moment.now),
       `the row ${said} was not written`,
     );
     return reading.problems.filter(({ line }) => line === last);
   }
-  const added = addEntry(run.log, row);
+  const added = addedRow(run.log, row, shop.record.settings.units === "US" ? "°F" : "°C");
   if (added.run !== run.log) changeLog(shop, id, `the row ${said} was not written`, () => added.run);
   return added.problems;
 }
@@ -193,7 +211,9 @@ export function answerQuestion(shop: Shop, id: string, question: string, answer:
     const { run: log } = readLog(run.source, hints);
     const changed = changeRun(record, id, { hints, log: carryEdits(run.log, log) }, moment.now);
     const setup = changed.setups.find((one) => one.id === run.setup && !one.invented);
-    return setup ? changeSetup(changed, setup.id, { hints: { ...setup.hints, [question]: answer } }, moment.now) : changed;
+    return setup
+      ? changeSetup(changed, setup.id, { hints: { ...setup.hints, [question]: answer } }, moment.now)
+      : changed;
   }, `${question} was taken as ${was}`);
 }
 
@@ -204,5 +224,8 @@ export function throwAway(shop: Shop, run: KeptRun): void {
 
 /** US or metric, everywhere. */
 export function setUnits(shop: Shop, units: "US" | "metric"): void {
-  shop.change((record, moment) => changeSettings(record, { units }, moment.now), `units were ${shop.record.settings.units}`);
+  shop.change(
+    (record, moment) => changeSettings(record, { units }, moment.now),
+    `units were ${shop.record.settings.units}`,
+  );
 }

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import type { Clause, Line, Result } from "../../lib/lines/index.ts";
 import { chooseClause, cutClause } from "./clause.ts";
-import { output, spreadMark, type System, unitOf, valueOf } from "./showValue.ts";
+import { output, type System, spreadMark, unitOf, valueIn } from "./showValue.ts";
 import { lineKey, unitInWords } from "./words.ts";
 
 export interface AnswerProps {
@@ -15,7 +15,7 @@ export interface AnswerProps {
 /** One number of the sentence, wearing the mark of its thing in the figure. */
 function number(name: string, { lines, result, system }: AnswerProps): TemplateResult | string {
   const line = lines.get(name);
-  const value = valueOf(result(name));
+  const value = valueIn(result(name));
   if (!line || !value) return "…";
   const unit = unitOf(line, system);
   const key = lineKey(name, line);
@@ -23,7 +23,9 @@ function number(name: string, { lines, result, system }: AnswerProps): TemplateR
   const mark = line.kind === "given" ? undefined : line.mark;
   const words = unitInWords(unit);
   return html`<span class="kept">${output(key, value, unit, system, mark ?? "")}${plain ? nothing : spreadMark(value, unit, system)}</span>${
-    words === "°F" || words === "°C" ? html`<span class="unit"> ${words}</span>` : html` <span class="unit">${words}</span>`
+    words === "°F" || words === "°C"
+      ? html`<span class="unit"> ${words}</span>`
+      : html` <span class="unit">${words}</span>`
   }`;
 }
 
@@ -34,7 +36,7 @@ const cautionOf = (says: string): TemplateResult => {
 
 /** The answer: at most three clauses, one to a line, each caution on its clause's line. */
 export function answer(props: AnswerProps): TemplateResult {
-  const settled = (name: string): boolean => valueOf(props.result(name)) !== undefined;
+  const settled = (name: string): boolean => valueIn(props.result(name)) !== undefined;
   return html`<div class="answer" role="status" aria-busy=${props.busy ? "true" : "false"}>
     ${props.clauses.map((clause) => {
       const { says, caution } = chooseClause(clause, settled);

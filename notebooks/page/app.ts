@@ -7,15 +7,15 @@ import * as act from "./actions.ts";
 import { answer } from "./answer.ts";
 import { atTheTank } from "./atTheTank.ts";
 import { drawings, type FigureMaker } from "./drawings.ts";
-import { type HandRow } from "./handWriting.ts";
-import { type Earlier, saveCopy, type Shop } from "./keep.ts";
-import { openRun, type OpenedRun } from "./openedRun.ts";
+import type { HandRow } from "./handWriting.ts";
+import { type Earlier, type Shop, saveCopy } from "./keep.ts";
+import { type OpenedRun, openRun } from "./openedRun.ts";
+import type { Pages } from "./pages.ts";
 import { routeOf } from "./route.ts";
 import { runPage } from "./runPage.ts";
 import { shell } from "./shell.ts";
 import { shopPage } from "./shopPage.ts";
 import { keptWords, undoWords } from "./undoWords.ts";
-import type { Pages } from "./pages.ts";
 
 /** What the page remembers of itself; nothing of it is worth keeping. */
 interface Passing {
@@ -39,7 +39,14 @@ export interface AppOptions {
 
 /** Puts the notebooks on the page and keeps them in step with the shop record. */
 export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions): void {
-  const passing: Passing = { inHand: undefined, wrong: undefined, drawn: rowsDrawn, says: [], tank: undefined, earlier: [] };
+  const passing: Passing = {
+    inHand: undefined,
+    wrong: undefined,
+    drawn: rowsDrawn,
+    says: [],
+    tank: undefined,
+    earlier: [],
+  };
   const { book, front } = pages;
   const runPageName = book.name ?? book.asks;
   const listed = new Map<string, { run: KeptRun; opened: OpenedRun }>();
@@ -49,8 +56,10 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
 
   const system = (): "US" | "metric" => shop.record.settings.units;
   const here = (): readonly KeptRun[] => shop.record.runs.filter((run) => !run.removed);
-  const byNewest = (): readonly KeptRun[] => [...here()].sort((a, b) => (b.date ?? b.changed).localeCompare(a.date ?? a.changed));
-  const openRunOf = (): KeptRun | undefined => here().find(({ id }) => id === shop.record.settings.openRun) ?? byNewest()[0];
+  const byNewest = (): readonly KeptRun[] =>
+    [...here()].sort((a, b) => (b.date ?? b.changed).localeCompare(a.date ?? a.changed));
+  const openRunOf = (): KeptRun | undefined =>
+    here().find(({ id }) => id === shop.record.settings.openRun) ?? byNewest()[0];
   const where = (): string => (location.hash === routeOf(front.name) ? front.name : runPageName);
 
   /** Draws the page once all of this turn's changes are in; a microtask, since a hidden tab has no frames. */
@@ -161,7 +170,14 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
         },
         add: (row) => addRow(run, row),
       },
-      figures: drawings({ names: book.figures ?? [], figures, run, notebook, system: system(), answer: () => root.querySelector("#answer")?.textContent ?? "" }),
+      figures: drawings({
+        names: book.figures ?? [],
+        figures,
+        run,
+        notebook,
+        system: system(),
+        answer: () => root.querySelector("#answer")?.textContent ?? "",
+      }),
       folds: pages.folds(notebook, run, system()),
       otherRuns: byNewest().filter(({ id }) => id !== run.id),
       show: (id) => act.showRun(shop, id),
@@ -201,12 +217,18 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
       })),
       setups: shop.record.setups
         .filter(({ removed }) => !removed)
-        .map((setup) => ({ setup, runs: runs.filter((run) => run.setup === setup.id).length, drawing: pages.tank(setup, system()) })),
+        .map((setup) => ({
+          setup,
+          runs: runs.filter((run) => run.setup === setup.id).length,
+          drawing: pages.tank(setup, system()),
+        })),
       baths: shop.record.baths.filter(({ removed }) => !removed),
       lines,
       columns: front.columns,
       questions: [{ asks: book.asks, name: runPageName }],
-      answer: lastOne ? answer({ clauses, lines, result: lastOne.result, system: system(), busy: lastOne.busy() }) : nothing,
+      answer: lastOne
+        ? answer({ clauses, lines, result: lastOne.result, system: system(), busy: lastOne.busy() })
+        : nothing,
       onlyInvented: last === undefined,
       hasDemo: shop.hasDemo,
       earlier: passing.earlier,

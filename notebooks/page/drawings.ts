@@ -46,7 +46,8 @@ function drawnOnce(name: string, maker: FigureMaker, input: FigureInput): SVGSVG
   drawn.set(notebook, all);
   const before = all.get(name);
   const version = notebook.version();
-  if (before?.version === version && before.log === run.log && before.width === width && before.system === system) return before.drawing;
+  if (before?.version === version && before.log === run.log && before.width === width && before.system === system)
+    return before.drawing;
   const drawing = maker.draw(input);
   all.set(name, { version, log: run.log, width, system, drawing });
   return drawing;

@@ -36,9 +36,12 @@ const cell = (text: string): string => text.replace(/[\t\r\n]+/g, " ").trim();
 export function handRow(row: HandRow): string {
   const water = cell(row.water);
   const bare = /^[\d.,\s/½¼¾⅓⅔⅛-]+$/.test(water);
-  return [timeFromNumberPad(cell(row.time)), cell(row.temperature), bare ? `${water} ${row.waterUnit}` : water, cell(row.remark)].join(
-    "\t",
-  );
+  return [
+    timeFromNumberPad(cell(row.time)),
+    cell(row.temperature),
+    bare ? `${water} ${row.waterUnit}` : water,
+    cell(row.remark),
+  ].join("\t");
 }
 
 /** The log's text with one more row at its foot. */

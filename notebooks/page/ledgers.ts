@@ -3,7 +3,7 @@ import type { Given, Line, Result, Worked } from "../../lib/lines/index.ts";
 import type { Knowing } from "../../lib/measure/types.ts";
 import type { Fact } from "../../lib/record/index.ts";
 import { field } from "./field.ts";
-import { isValue, output, spreadMark, type System, unitOf } from "./showValue.ts";
+import { isValue, output, type System, spreadMark, unitOf } from "./showValue.ts";
 import { lineKey } from "./words.ts";
 
 export interface LedgerProps {
@@ -18,18 +18,25 @@ export interface LedgerProps {
 const waysOfKnowing: readonly Knowing[] = ["weighed", "measured", "guessed", "from the label", "published"];
 
 const stoppedNote = (result: Result, key: string): TemplateResult | typeof nothing => {
-  if (result.state === "stopped") return html`<span class="note stopped" id="said-${key}"><b>stopped</b> ${result.says}</span>`;
+  if (result.state === "stopped")
+    return html`<span class="note stopped" id="said-${key}"><b>stopped</b> ${result.says}</span>`;
   if (result.state === "waits") return html`<span class="note">waits for ${result.for}</span>`;
   return nothing;
 };
 
-function knownMark(name: string, line: Given, { facts, result, system, changeKnown }: LedgerProps): TemplateResult | typeof nothing {
+function knownMark(
+  name: string,
+  line: Given,
+  { facts, result, system, changeKnown }: LedgerProps,
+): TemplateResult | typeof nothing {
   const shown = result(name);
   if (line.choices || line.exact || shown.state !== "settled" || !isValue(shown.value)) return nothing;
   const known = facts[name]?.known ?? line.known ?? "measured";
   return html`<span class="note">
     <select class="known" aria-label="How ${name} is known" @change=${(event: Event) => {
-      const picked = waysOfKnowing.find((way) => event.target instanceof HTMLSelectElement && way === event.target.value);
+      const picked = waysOfKnowing.find(
+        (way) => event.target instanceof HTMLSelectElement && way === event.target.value,
+      );
       if (picked) changeKnown(name, picked);
     }}>${waysOfKnowing.map((way) => html`<option value=${way} ?selected=${way === known}>${way}</option>`)}</select>
     ${spreadMark(shown.value, shown.written?.unit ?? unitOf(line, system), system)}
@@ -68,10 +75,14 @@ export function workedRow(name: string, line: Worked, props: LedgerProps): Templ
   </div>`;
 }
 
-function grouped<T extends Line>(rows: readonly (readonly [string, T])[], row: (name: string, line: T) => unknown): unknown[] {
+function grouped<T extends Line>(
+  rows: readonly (readonly [string, T])[],
+  row: (name: string, line: T) => unknown,
+): unknown[] {
   let group = "";
   return rows.flatMap(([name, line]) => {
-    const heading = line.group !== undefined && line.group !== group ? [html`<div class="group">${line.group}</div>`] : [];
+    const heading =
+      line.group !== undefined && line.group !== group ? [html`<div class="group">${line.group}</div>`] : [];
     group = line.group ?? group;
     return [...heading, row(name, line)];
   });

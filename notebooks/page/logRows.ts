@@ -31,7 +31,9 @@ export function logRows(run: Run): readonly LogRow[] {
 
 /** Takes what the maker struck out, corrected and added over to the same log read again. Entries keep their ids. */
 export function carryEdits(before: Run, after: Run): Run {
-  const edited = new Map(before.entries.filter(({ struck, before: said }) => struck || said?.length).map((entry) => [entry.id, entry]));
+  const edited = new Map(
+    before.entries.filter(({ struck, before: said }) => struck || said?.length).map((entry) => [entry.id, entry]),
+  );
   const added = before.entries.filter(({ line }) => line === 0);
   const entries = after.entries.map((entry) => {
     const old = edited.get(entry.id);

@@ -23,7 +23,9 @@ export interface LogProps {
 }
 
 const quantityShown = (entry: Entry, unit: string, system: System): string =>
-  entry.quantity ? formatQuantity(entry.quantity.si, unit, { system, dimension: entry.quantity.dimension }) : (entry.text ?? "");
+  entry.quantity
+    ? formatQuantity(entry.quantity.si, unit, { system, dimension: entry.quantity.dimension })
+    : (entry.text ?? "");
 
 /** What an entry says, in the units of the page; the maker's own text where it has no number. */
 export function said(entry: Entry, system: System): string {

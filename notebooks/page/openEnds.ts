@@ -22,7 +22,10 @@ function asked(question: Question, answerTo: OpenEndsProps["answerTo"]): Templat
 }
 
 /** What the log leaves open and what could not be read: asked and shown, never in the way of the answer. */
-export function openEnds({ reading: { problems, questions }, answerTo }: OpenEndsProps): TemplateResult | typeof nothing {
+export function openEnds({
+  reading: { problems, questions },
+  answerTo,
+}: OpenEndsProps): TemplateResult | typeof nothing {
   if (problems.length + questions.length === 0) return nothing;
   const finding = [
     questions.length > 0 ? `${plural(questions.length, "thing is", "things are")} taken as likeliest` : "",

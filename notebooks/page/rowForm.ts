@@ -14,7 +14,10 @@ export interface RowFormProps {
   readonly add: (row: HandRow) => void;
 }
 
-const units = { US: ["fl oz", "cups", "pt", "qt", "gal", "lb", "ml", "l"], metric: ["ml", "l", "kg", "fl oz", "cups"] } as const;
+const units = {
+  US: ["fl oz", "cups", "pt", "qt", "gal", "lb", "ml", "l"],
+  metric: ["ml", "l", "kg", "fl oz", "cups"],
+} as const;
 
 const typed = (form: HTMLFormElement, name: string): string => {
   const field = form.elements.namedItem(name);

@@ -39,7 +39,9 @@ const anotherRun = ({ otherRuns, show }: RunPageProps): TemplateResult | typeof 
       </select></label>`;
 
 function carriedOver({ run, checked }: RunPageProps): TemplateResult | typeof nothing {
-  const names = Object.entries(run.facts).flatMap(([name, fact]) => (fact.carriedOver && fact.text !== "" ? [name] : []));
+  const names = Object.entries(run.facts).flatMap(([name, fact]) =>
+    fact.carriedOver && fact.text !== "" ? [name] : [],
+  );
   if (names.length === 0) return nothing;
   return html`<p class="small carried"><em>carried over, check:</em> ${names.join(", ")}.
     <a href="#lines" @click=${(event: Event) => {
@@ -73,7 +75,8 @@ export function runPage(props: RunPageProps): TemplateResult {
     ${logSection(props.log)}
     <div class="sheet folds">
       ${folds.map(
-        ({ name, finding, body }) => html`<details class="fold"><summary><h3>${name}</h3><span>${finding}</span><span class="word shut">unfold</span><span class="word open">fold</span></summary><div class="prose">${body}</div></details>`,
+        ({ name, finding, body }) =>
+          html`<details class="fold"><summary><h3>${name}</h3><span>${finding}</span><span class="word shut">unfold</span><span class="word open">fold</span></summary><div class="prose">${body}</div></details>`,
       )}
     </div>`;
 }

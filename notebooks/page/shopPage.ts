@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from "lit-html";
 import type { Line, Result } from "../../lib/lines/index.ts";
 import type { Bath, KeptRun, Setup } from "../../lib/record/index.ts";
 import { routeOf } from "./route.ts";
-import { output, spreadMark, type System, unitOf, valueOf } from "./showValue.ts";
+import { output, type System, spreadMark, unitOf, valueIn } from "./showValue.ts";
 import { type WaysInProps, waysIn } from "./waysIn.ts";
 import { lineKey } from "./words.ts";
 
@@ -75,7 +75,7 @@ function runRow({ run, setup, result, strip }: RunListed, props: ShopPageProps):
       <span class="day">${run.name}${run.invented ? html` <span class="boxed">Invented data</span>` : nothing}<span class="faint">${setup?.name ?? ""}</span></span>
       ${props.columns.map((name) => {
         const line = props.lines.get(name);
-        const value = valueOf(result(name));
+        const value = valueIn(result(name));
         if (!line || !value) return html`<span class="faint">no number</span>`;
         const unit = unitOf(line, props.system);
         return html`<span>${output(lineKey(name, line), value, unit, props.system)}${spreadMark(value, unit, props.system)} <span class="faint">${unit}</span></span>`;
@@ -91,7 +91,9 @@ const copies = (props: ShopPageProps): TemplateResult => html`<section class="sh
   <p>All of this is kept in this browser at every change. One file holds it all.</p>
   <p class="ways-in">
     <button class="word" type="button" @click=${props.saveCopy}>Save a copy</button>
-    <label class="file word">Open a copy<input type="file" accept=".json,application/json" data-copy @change=${(event: Event) => {
+    <label class="file word">Open a copy<input type="file" accept=".json,application/json" data-copy @change=${(
+      event: Event,
+    ) => {
       if (!(event.target instanceof HTMLInputElement)) return;
       const file = event.target.files?.[0];
       if (file) props.openCopy(file);
@@ -131,7 +133,10 @@ export function shopPage(props: ShopPageProps): TemplateResult {
         ${
           props.setups.length === 0
             ? html`<p>A tank, its burner and its thermometer. The first one comes with your first run.</p>`
-            : props.setups.map(({ setup, runs, drawing }) => html`<div class="setup"><p><b>${setup.name}</b>, ${runs} ${runs === 1 ? "run" : "runs"}${setup.invented ? html` <span class="boxed">Invented data</span>` : nothing}</p>${drawing}</div>`)
+            : props.setups.map(
+                ({ setup, runs, drawing }) =>
+                  html`<div class="setup"><p><b>${setup.name}</b>, ${runs} ${runs === 1 ? "run" : "runs"}${setup.invented ? html` <span class="boxed">Invented data</span>` : nothing}</p>${drawing}</div>`,
+              )
         }
       </section>
       <section aria-labelledby="baths-title">
@@ -140,7 +145,9 @@ export function shopPage(props: ShopPageProps): TemplateResult {
           props.baths.length === 0
             ? html`<p>The salts and water themselves; they outlive a run. The first one comes with your first run.</p>`
             : props.baths.map(
-                (bath) => html`<div class="setup"><p><b>${bath.name}</b>${bath.invented ? html` <span class="boxed">Invented data</span>` : nothing}</p>
+                (
+                  bath,
+                ) => html`<div class="setup"><p><b>${bath.name}</b>${bath.invented ? html` <span class="boxed">Invented data</span>` : nothing}</p>
                 <ul class="small">${bath.account.map(({ date, kind, text }) => html`<li>${date}: ${kind}, ${text}</li>`)}</ul></div>`,
               )
         }

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import { formatWithSpread, interval95 } from "../../lib/measure/index.ts";
 import type { Given, Line, Result, Worked } from "../../lib/lines/index.ts";
+import { formatWithSpread, interval95 } from "../../lib/measure/index.ts";
 import type { Value } from "../../lib/measure/types.ts";
 
 export type System = "US" | "metric";
@@ -11,7 +11,7 @@ export function isValue(value: unknown): value is Value {
 }
 
 /** The number a line came to, if it came to one. */
-export function valueOf(result: Result): Value | undefined {
+export function valueIn(result: Result): Value | undefined {
   return result.state === "settled" && isValue(result.value) ? result.value : undefined;
 }
 

@@ -8,7 +8,9 @@ export interface WaysInProps {
 /** How a log gets in: a file, a paste, a hand. Files may be dropped and rows pasted anywhere on the page. */
 export function waysIn({ readFile, writeByHand }: WaysInProps): TemplateResult {
   return html`<p class="ways-in">
-    <label class="file word">read in a log<input type="file" accept=".csv,.tsv,.txt,text/*" @change=${(event: Event) => {
+    <label class="file word">read in a log<input type="file" accept=".csv,.tsv,.txt,text/*" @change=${(
+      event: Event,
+    ) => {
       if (!(event.target instanceof HTMLInputElement)) return;
       const file = event.target.files?.[0];
       if (file) readFile(file);

@@ -2,7 +2,13 @@ import type { Line } from "../../lib/lines/index.ts";
 
 /** The name a line goes by for machines: its key, or its name in small letters with underscores. */
 export function lineKey(name: string, line: Line): string {
-  return line.key ?? name.toLowerCase().replace(/[^a-z0-9]+/g, "_").replace(/^_|_$/g, "");
+  return (
+    line.key ??
+    name
+      .toLowerCase()
+      .replace(/[^a-z0-9]+/g, "_")
+      .replace(/^_|_$/g, "")
+  );
 }
 
 const words = new Map([

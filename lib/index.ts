@@ -1,0 +1,4 @@
+export { fourth, waterBalance } from "./bath/index.ts";
+export type * from "./bath/types.ts";
+export * from "./log/index.ts";
+export * from "./physics/index.ts";
