@@ -5,6 +5,8 @@ import { installMissing, projectFolder } from "./installMissing.mjs";
 
 /** Builds the site (index.html and its assets) and the one file (steady-boil.html) into a folder. */
 export async function buildSite(folder = resolve(projectFolder, "dist")) {
+  // Whatever the shell says: a development build of a package warns on the page and is slower.
+  process.env.NODE_ENV = "production";
   const { build } = await import("vite");
   const configFile = resolve(projectFolder, "notebooks", "vite.config.ts");
   for (const mode of ["site", "one-file"]) {

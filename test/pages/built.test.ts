@@ -30,7 +30,9 @@ test("the site asks for its assets by relative addresses, so that it works under
 
 test("the one file asks for nothing", () => {
   expect(addressesIn(oneFile).filter((address) => !/^(data:|#)/.test(address))).toEqual([]);
-  expect(oneFile).not.toMatch(/@import|url\((?!["']?(?:data:|#))/);
+  const sheets = [...oneFile.matchAll(/<style\b[^>]*>([\s\S]*?)<\/style>/g)].map(([, sheet]) => sheet ?? "").join("\n");
+  expect(sheets).toContain("@font-face");
+  expect(sheets).not.toMatch(/@import|url\((?!["']?(?:data:|#))/);
 });
 
 test("the one file's policy names the hash of the script that stands in it", () => {

@@ -18,7 +18,7 @@ declare module "vitest" {
 function startSite(folder: string): { child: ChildProcess; address: Promise<string> } {
   const script = fileURLToPath(new URL("../../notebooks/start.mjs", import.meta.url));
   const child = spawn(process.execPath, [script, folder], {
-    env: { ...process.env, CI: "true", PORT: "0", NODE_ENV: "production" },
+    env: { ...process.env, CI: "true", PORT: "0" },
     stdio: ["ignore", "pipe", "pipe"],
   });
   let printed = "";
