@@ -1,3 +1,5 @@
+import { heading } from "./heading.ts";
+
 export type Separator = "\t" | ";" | "," | "|" | "blanks" | "none";
 
 const enough = 0.6;
@@ -21,6 +23,11 @@ export function chooseSeparator(lines: readonly string[]): Separator {
     if (sample.length === 300) break;
   }
   const most = (has: (line: string) => boolean) => sample.filter(has).length >= Math.max(1, enough * sample.length);
+  const headed = ([";", "\t", "|", ","] as const).find((mark) =>
+    lines.slice(0, 40).some((line) => isHeading(line, mark)),
+  );
+  if (headed !== undefined && sample.filter((line) => line.includes(headed)).length >= sample.length * 0.3)
+    return headed;
   if (most((line) => line.trim().includes("\t"))) return "\t";
   if (most((line) => line.includes("|"))) return "|";
   if (most((line) => line.includes(";"))) return ";";
@@ -32,4 +39,15 @@ export function chooseSeparator(lines: readonly string[]): Separator {
 function hasComma(line: string): boolean {
   if (/\D,|,\D|:\d\d,|,$/.test(line)) return true;
   return line.includes(",") && !/\d\s+\S/.test(line);
+}
+
+function isHeading(line: string, mark: string): boolean {
+  if (!line.includes(mark) || line.length > 1000) return false;
+  const cells = line
+    .replace(/^\s*(?:#|\/\/)/, "")
+    .replaceAll('"', "")
+    .split(mark);
+  if (cells.some((cell) => /^\s*[-+~]?[\d.]/.test(cell))) return false;
+  const roles = new Set(cells.map((cell) => heading(cell.slice(0, 60)).role));
+  return roles.has("temperature") && (roles.has("time") || roles.has("water")) && cells.length < 100;
 }

@@ -64,7 +64,7 @@ function notText(source: string): Problem | undefined {
     [/^ÐÏ\x11à|^\ufffd{2}\x11\ufffd/, "an old spreadsheet or a word processor's file"],
   ];
   const known = kinds.find(([start]) => start.test(sample));
-  const strange = sample.replace(/[^\x01-\x08\x0e-\x1f\ufffd]/g, "").length;
+  const strange = sample.replace(/[^\p{Cc}\ufffd]|[\0\s]/gu, "").length;
   if (known === undefined && (sample.length < 16 || strange <= sample.replaceAll("\0", "").length * 0.2))
     return undefined;
   return {

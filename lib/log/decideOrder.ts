@@ -1,5 +1,7 @@
+import type { Units } from "./decideUnits.ts";
 import type { Draft } from "./draft.ts";
 import { type Inquiry, settle } from "./settle.ts";
+import { writesUnit } from "./writesUnit.ts";
 
 export type PourOrder = "before the pour" | "after the pour";
 
@@ -9,12 +11,13 @@ export type PourOrder = "before the pour" | "after the pour";
  *
  * @param drafts the rows as read
  * @param typed whether the rows are typed lines, whose order of words tells something
+ * @param units units taken where none was written
  * @param inquiry where answers come from and questions go to
  * @returns the order taken for all such rows
  * @example
- * decideOrder(drafts, false, inquiry) // "before the pour"
+ * decideOrder(drafts, false, units, inquiry) // "before the pour"
  */
-export function decideOrder(drafts: readonly Draft[], typed: boolean, inquiry: Inquiry): PourOrder {
+export function decideOrder(drafts: readonly Draft[], typed: boolean, units: Units, inquiry: Inquiry): PourOrder {
   let both = 0;
   let pourFirst = 0;
   let example: Draft | undefined;
@@ -29,8 +32,11 @@ export function decideOrder(drafts: readonly Draft[], typed: boolean, inquiry: I
   }
   if (example === undefined) return "before the pour";
   const likeliest: PourOrder = typed && pourFirst > both / 2 ? "after the pour" : "before the pour";
-  const reading = example.findings.find(({ kind }) => kind === "reading")?.amount ?? "";
-  const pour = example.findings.find(({ kind }) => kind === "addition")?.amount ?? "";
+  const [reading, pour] = (["reading", "addition"] as const).map((kind) => {
+    const { amount = "", unit = units.get(kind) ?? "" } =
+      example.findings.find((finding) => finding.kind === kind) ?? {};
+    return writesUnit(amount, kind) === undefined ? `${amount} ${unit}`.trim() : amount;
+  });
   const rows = both === 1 ? "1 reading" : `${both} readings`;
   const says = (order: PourOrder) =>
     `${rows}, such as ${reading} with the pour of ${pour}, ${both === 1 ? "was" : "were"} taken ${order}.`;

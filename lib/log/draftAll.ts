@@ -1,6 +1,7 @@
 import { chooseBath } from "./chooseBath.ts";
 import type { Separator } from "./chooseSeparator.ts";
 import type { Table } from "./column.ts";
+import { completeColumns } from "./completeColumns.ts";
 import type { Draft } from "./draft.ts";
 import { draftLine, timesAreBare } from "./draftLine.ts";
 import { draftRow } from "./draftRow.ts";
@@ -33,7 +34,11 @@ const mostRemarkedRows = 2000;
  */
 export function draftAll(rows: readonly Row[], separator: Separator, decimalComma: boolean, inquiry: Inquiry): Drafted {
   const year = yearOf(rows);
-  const table = findHeading(rows, separator) ?? inferColumns(rows, decimalComma);
+  const named = findHeading(rows, separator);
+  const table =
+    named === undefined
+      ? inferColumns(rows, decimalComma)
+      : completeColumns(named, rows.slice(named.from), decimalComma);
   const joined = (row: Row) => row.cells.filter((cell) => cell.trim() !== "").join(separator === "none" ? " " : "; ");
   const bareTimes = timesAreBare(rows.slice(0, 200).map(joined)) || table !== undefined;
   const line = { bareTimes, year, decimalComma };

@@ -57,7 +57,8 @@ export function draftRow(row: Row, context: RowContext): Draft {
     findings.push(...cellFindings(cells[column.index] ?? "", column, cellContext(context, hasReading, hasPour)));
   }
   findings.push(...beyond(cells.slice(columns.length)));
-  const clean = struck ? written.replaceAll("~~", "") : written;
+  if (/^\s*~~.*~~\s*$/.test(written)) struck = true;
+  const clean = written.includes("~~") ? written.replaceAll("~~", "") : written;
   const mark = timeOf(clean, date, context.year, decimalComma);
   const blank = isBlank(plainText(clean));
   return {

@@ -64,7 +64,7 @@ export function readLog(text: string, hints: Hints = {}): LogReading {
   const { times, earliest } = timesFromStart(drafts, resolved.times, problems);
   const units = decideUnits(drafts, decimalComma, inquiry);
   const water = decideWater(drafts, columns, decimalComma, inquiry);
-  const order = decideOrder(drafts, table === undefined, inquiry);
+  const order = decideOrder(drafts, table === undefined, units, inquiry);
   const read = amountReader(decimalComma);
   const entries = buildEntries(drafts, times, { units, water, order, read, decimalComma }, inquiry);
   const start = earliest === undefined ? undefined : startOfRun(marks, resolved.times, earliest, resolved.placing);

@@ -98,7 +98,8 @@ function leadingReading(piece: string, context: StatementContext): { finding: Fi
   const rest = piece.slice(whole.length).trim();
   const size = Number(number.replace(/[~\s-]/g, "").replace(",", "."));
   const after = piece.slice(whole.length);
-  if (degree === "" && (context.hasReading || measureNext.test(after) || (size < 100 && countNext.test(after)))) return undefined;
+  if (degree === "" && (context.hasReading || measureNext.test(after) || (size < 100 && countNext.test(after))))
+    return undefined;
   if (degree !== "" && /^\s?c$/i.test(degree) && size < 40) return undefined;
   if (degree === "" && size < 32) return undefined;
   const amount = `${number.replace(/^-\s?/, "")}${degree}`.trim();

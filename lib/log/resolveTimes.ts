@@ -62,9 +62,12 @@ function meaningOf(
   if (best === undefined) return told ?? (shape === "pair" ? "minutes and seconds" : "minutes");
   const allWritten = shape === "pair" && marks.every(({ half, date }) => half !== undefined || date !== undefined);
   const likeliest = told ?? best.meaning;
-  const close = scored.filter(({ meaning, score }) => score > best.score - worthAsking || meaning === likeliest);
-  if (!ask) return likeliest;
   const taken = scored.find(({ meaning }) => meaning === likeliest) ?? best;
+  const differs = (times: readonly (number | undefined)[]) => Math.abs(lasting(times) - lasting(taken.times)) > 0.5;
+  const close = scored.filter(
+    ({ meaning, score, times }) => meaning === taken.meaning || (score > best.score - worthAsking && differs(times)),
+  );
+  if (!ask) return likeliest;
   const first = column.marks.findIndex((mark) => mark?.shape === shape);
   const sample =
     shape === "pair" ? `${marks.at(-1)?.a}:${String(marks.at(-1)?.b).padStart(2, "0")}` : `${marks.at(-1)?.a}`;

@@ -23,18 +23,32 @@ interface Candidate {
 
 const every = (test: (mark: TimeMark) => boolean) => (marks: readonly TimeMark[]) => marks.every(test);
 
+/** A timer starts near nothing; a first time of 7:40 or 1940 rather is a clock's. */
+function nearNothing(first: TimeMark | undefined, most: number, prior: number): number {
+  return first === undefined || Math.abs(first.a) <= most ? prior : prior - 2.8;
+}
+
 /** Ways of writing times, with what rules each one out. The priors are judgements. */
 export const timeMeanings: readonly Candidate[] = [
   {
     meaning: "minutes and seconds",
     shape: "pair",
-    // A timer starts near nothing; a first time of 7:40 rather is a clock's.
-    prior: (first) => (first === undefined || first.a <= 2 ? 1.4 : -1.4),
+    prior: (first) => nearNothing(first, 2, 1.4),
     allows: every(({ half, date, b }) => half === undefined && date === undefined && Math.abs(b) < 60),
   },
   { meaning: "hours and minutes", shape: "pair", prior: () => 0, allows: every(({ a, b }) => a <= 47 && b < 60) },
-  { meaning: "minutes", shape: "number", prior: () => 1.2, allows: every(({ a }) => Math.abs(a) < 1e5) },
-  { meaning: "seconds", shape: "number", prior: () => 0, allows: every(({ a }) => Math.abs(a) < 1e7) },
+  {
+    meaning: "minutes",
+    shape: "number",
+    prior: (first) => nearNothing(first, 60, 1.2),
+    allows: every(({ a }) => Math.abs(a) < 1e5),
+  },
+  {
+    meaning: "seconds",
+    shape: "number",
+    prior: (first) => nearNothing(first, 600, 0),
+    allows: every(({ a }) => Math.abs(a) < 1e7),
+  },
   {
     meaning: "hours",
     shape: "number",
