@@ -10,6 +10,7 @@ const kept = { changed, invented: true } as const;
 const troughFacts: Facts = {
   "tank length": { text: "34 in", known: "measured" },
   "tank width": { text: "7 in", known: "measured" },
+  "tank depth": { text: "6 1/2 in", known: "measured" },
   altitude: { text: "2,300 ft", known: "published" },
   target: { text: "289 °F" },
   band: { text: "3 °F" },
@@ -21,6 +22,7 @@ const troughFacts: Facts = {
 const smallFacts: Facts = {
   "tank length": { text: "14 in", known: "measured" },
   "tank width": { text: "5 in", known: "measured" },
+  "tank depth": { text: "6 in", known: "measured" },
   altitude: { text: "2,300 ft", known: "published" },
   target: { text: "289 °F" },
   band: { text: "3 °F" },

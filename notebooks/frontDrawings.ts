@@ -7,15 +7,14 @@ import type { System } from "./page/showValue.ts";
 
 /** A run as a small strip of steel for its row on the front page. */
 export function strip(notebook: OpenedRun, run: KeptRun, system: System): SVGSVGElement | undefined {
-  const width = Math.max(280, Math.min(640, document.documentElement.clientWidth - 560));
-  const narrow = document.documentElement.clientWidth < 1000;
+  const page = document.documentElement.clientWidth;
+  const narrow = page < 1000;
+  // Beside the columns of its row on a desk, edge to edge below them on anything narrower.
+  const width = narrow ? page : page - 740;
   const data = holdData({ run, notebook, system, width, narrow });
   if (data.readings.length === 0) return undefined;
   const end = Math.max(...data.readings.map(({ time }) => time), 60);
-  return runStrip(
-    { ...data, span: { start: 0, end } },
-    { document, width: narrow ? document.documentElement.clientWidth - 32 : width, system, narrow },
-  );
+  return runStrip({ ...data, span: { start: 0, end } }, { document, width, system, narrow });
 }
 
 function metres(setup: Setup, line: string): number | undefined {
@@ -30,7 +29,7 @@ export function tank(setup: Setup, system: System): SVGSVGElement | undefined {
   const length = metres(setup, "tank length");
   const width = metres(setup, "tank width");
   const level = metres(setup, "liquid depth");
-  const depth = metres(setup, "tank depth") ?? (level === undefined ? undefined : level * 1.5);
+  const depth = metres(setup, "tank depth");
   if (!length || !width || !depth) return undefined;
   const room = Math.min(480, document.documentElement.clientWidth - 64);
   return tankDrawn(

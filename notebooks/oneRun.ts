@@ -98,6 +98,14 @@ export default notebook({
       group: tank,
       keptWith: "setup",
     }),
+    "tank depth": given("", "measured", {
+      takes: "length",
+      unit: "in",
+      metricUnit: "cm",
+      group: tank,
+      keptWith: "setup",
+      rare: true,
+    }),
     "liquid depth": given("", "measured", {
       takes: "length",
       unit: "in",
@@ -222,15 +230,15 @@ export default notebook({
   },
   answer: [
     {
-      says: "It stood in its band, {lower limit} to {upper limit}, for {minutes in the band} of the {hold time}.",
+      says: "It stood in its band, {lower limit, bare} to {upper limit}, for {minutes in the band, bare} of the {hold time}.",
       otherwise: "The log doesn't say yet how long it stood in its band.",
     },
     {
-      says: "It boiled off {boil-off} a minute, {boil-off an hour} an hour, and its ratio went from {ratio at the start} to {ratio at the end}.",
+      says: "It boiled off {boil-off} a minute, {boil-off an hour} an hour, and its ratio went from {ratio at the start, bare} to {ratio at the end}.",
       otherwise: "How fast it boils water off can't be said yet.",
     },
     {
-      says: "You poured {poured a minute} a minute; to hold its ratio it takes {make-up water}.",
+      says: "You poured {poured a minute} a minute; to hold its ratio it takes {make-up water} a minute.",
       otherwise: { says: "Nothing poured is written; to hold its ratio it takes {make-up water} a minute." },
       caution:
         "Danger. Water poured into a bath far above the boil of water flashes to steam and throws caustic. A thin steady feed, never a dump; face shield, gauntlets and apron on. The salt's safety data sheet comes first.",

@@ -13,7 +13,7 @@ export default {
   asks: "What do you want to know?",
   answer: [
     {
-      says: "Last time out it stood in its band, {lower limit} to {upper limit}, for {minutes in the band} of the {hold time}, and boiled off {boil-off} a minute.",
+      says: "Last time out it stood in its band, {lower limit, bare} to {upper limit}, for {minutes in the band, bare} of the {hold time}, and boiled off {boil-off} a minute.",
       otherwise: "The run you fired last has no answer yet.",
     },
   ],

@@ -60,11 +60,11 @@ function thermometerError(kind: unknown, read: unknown, barometer: unknown, air:
   return measuredValue(0, thermometerTolerance(known, bathHeat).standardUncertainty, difference, "thermometer");
 }
 
-/** 95 % of a label's range taken as the whole range. */
+/** The whole range of a label: anywhere within it is as likely, so its half-width is √3 standard uncertainties. */
 const range = (given: unknown, what: string): readonly [number, number] | undefined => {
   const share = doubtful(given, what);
   if (!share) return undefined;
-  const half = 1.96 * share.standardUncertainty;
+  const half = Math.sqrt(3) * share.standardUncertainty;
   return [Math.max(0, share.value - half), Math.min(1, share.value + half)];
 };
 

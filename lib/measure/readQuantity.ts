@@ -3,6 +3,7 @@ import { fitUnit, isUnread } from "./fitUnit.ts";
 import { kindFacts } from "./kinds.ts";
 import { readHalf, unitBehind } from "./readHalf.ts";
 import type { NumberOptions } from "./readNumber.ts";
+import { readShareRange } from "./readShareRange.ts";
 import { readTerms } from "./readTerms.ts";
 import { coverage95 } from "./standardUncertainty.ts";
 import type { Expected, Knowing, Unit, Unread, Written } from "./types.ts";
@@ -78,6 +79,8 @@ function outside(si: number, text: string, expected: Expected): Unread | undefin
  */
 export function readQuantity(text: string, expected: Expected, options: ReadOptions = {}): Written | Unread {
   const { kind } = expected;
+  const range = kind === "share" ? readShareRange(text) : undefined;
+  if (range) return range;
   const trimmed = text.trim();
   if (trimmed === "") return nothingWritten(kind);
   if (trimmed.length > longest) {

@@ -13,7 +13,7 @@ export interface AnswerProps {
 }
 
 /** One number of the sentence, wearing the mark of its thing in the figure. */
-function number(name: string, { lines, result, system }: AnswerProps): TemplateResult | string {
+function number(name: string, bare: boolean, { lines, result, system }: AnswerProps): TemplateResult | string {
   const line = lines.get(name);
   const value = valueIn(result(name));
   if (!line || !value) return "…";
@@ -23,9 +23,11 @@ function number(name: string, { lines, result, system }: AnswerProps): TemplateR
   const mark = line.kind === "given" ? undefined : line.mark;
   const words = unitInWords(unit);
   return html`<span class="kept">${output(key, value, unit, system, mark ?? "")}${plain ? nothing : spreadMark(value, unit, system)}</span>${
-    words === "°F" || words === "°C"
-      ? html`<span class="unit"> ${words}</span>`
-      : html` <span class="unit">${words}</span>`
+    bare
+      ? nothing
+      : words === "°F" || words === "°C"
+        ? html`<span class="unit"> ${words}</span>`
+        : html` <span class="unit">${words}</span>`
   }`;
 }
 
@@ -41,7 +43,7 @@ export function answer(props: AnswerProps): TemplateResult {
     ${props.clauses.map((clause) => {
       const { says, caution } = chooseClause(clause, settled);
       return html`<div class="clause">
-        <p>${cutClause(says).map((piece) => ("text" in piece ? piece.text : number(piece.name, props)))}</p>
+        <p>${cutClause(says).map((piece) => ("text" in piece ? piece.text : number(piece.name, piece.bare, props)))}</p>
         ${caution ? cautionOf(caution) : nothing}
       </div>`;
     })}

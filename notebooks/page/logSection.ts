@@ -79,7 +79,7 @@ function rowShown(row: LogRow, props: LogProps): TemplateResult {
   return html`<tr class=${struck ? "struck" : ""}>
       <td class="figure"><span class="said">${time}</span></td>
       <td class="figure what">${joined(row.reading, props.system)}</td>
-      <td class="figure what">${joined(row.water, props.system)}</td>
+      <td class="figure what ${row.water.length > 0 ? "poured" : ""}">${joined(row.water, props.system)}</td>
       <td>${joined(row.events, props.system)}</td>
       <td class="doing">${
         struck && first

@@ -82,7 +82,7 @@ function runRow({ run, setup, result, strip }: RunListed, props: ShopPageProps):
       })}
       <span class="strip">${strip}</span>
     </a>
-    <button class="word small" type="button" aria-label="throw away ${run.name}" @click=${() => props.throwAway(run)}>throw away</button>
+    <button class="word small faint" type="button" aria-label="throw away ${run.name}" @click=${() => props.throwAway(run)}>throw away</button>
   </li>`;
 }
 

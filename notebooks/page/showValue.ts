@@ -21,9 +21,22 @@ export function unitOf(line: Line, system: System): string {
   return (system === "metric" ? (metricUnit ?? unit) : unit) ?? "";
 }
 
+/** Sides that differ by less than this share are shown as one ±, the wider of the two. */
+const nearlyEqual = 0.35;
+
+/** The value with one half-width for both sides, where they nearly agree: easier to read, never narrower. */
+function evened(value: Value): Value {
+  const [low, high] = interval95(value);
+  const [below, above] = [value.value - low, high - value.value];
+  const wider = Math.max(below, above);
+  return Math.min(below, above) > (1 - nearlyEqual) * wider
+    ? { ...value, interval95: [value.value - wider, value.value + wider] }
+    : value;
+}
+
 /** A spread beside its number: "±0.3", stacked where its sides differ, nothing where it is exact. */
 export function spreadMark(value: Value, unit: string, system: System): TemplateResult | typeof nothing {
-  const { spread, sides } = formatWithSpread(value, unit, { system });
+  const { spread, sides } = formatWithSpread(evened(value), unit, { system });
   if (spread === "exactly") return nothing;
   if (sides === undefined) return html`<span class="spread">${spread}</span>`;
   return html`<span class="spread stacked"><span>${sides.up}</span><span>${sides.down}</span></span>`;
@@ -33,6 +46,6 @@ export function spreadMark(value: Value, unit: string, system: System): Template
 export function output(key: string, value: Value, unit: string, system: System, classes = ""): TemplateResult {
   const [low, high] = interval95(value);
   return html`<output class="number ${classes}" data-line=${key} data-value=${value.value} data-low=${low} data-high=${high}>${
-    formatWithSpread(value, unit, { system }).number
+    formatWithSpread(evened(value), unit, { system }).number
   }</output>`;
 }
