@@ -5,7 +5,7 @@ import { at } from "./at.ts";
 
 /** The boiling line of one mix of salts under one pressure, against ln of kg of salt per kg of water. */
 export interface BrineCurve {
-  /** K at ln ratio; carried on as a straight line beyond the ends of the published curve. */
+  /** K at ln ratio; carried on as a straight line beyond the strong end of the published curve. */
   boils(lnRatio: number): number;
   /** K per unit of ln ratio: what the boiling point gains as the water shrinks e-fold. Above 0. */
   slope(lnRatio: number): number;
@@ -56,7 +56,8 @@ export function brineCurve(proportions: Brine, p: number): BrineCurve {
   );
   const place = (lnRatio: number) => Math.min(last - 1, Math.max(0, Math.floor((lnRatio - lowest) / step)));
   const boils = (lnRatio: number): number => {
-    if (lnRatio <= lowest) return at(y, 0) + at(slopes, 0) * (lnRatio - lowest);
+    // So thin a brine boils above water in proportion to its salt: the line never falls below water's boiling point.
+    if (lnRatio <= lowest) return water + (at(y, 0) - water) * Math.exp(lnRatio - lowest);
     if (lnRatio >= at(x, last)) return at(y, last) + at(slopes, last) * (lnRatio - at(x, last));
     const i = place(lnRatio);
     const u = (lnRatio - at(x, i)) / step;

@@ -9,6 +9,7 @@ import { gathered } from "./gathered.ts";
 import { type Jug, jugOf } from "./jugOf.ts";
 import { likelyRise } from "./likelyRise.ts";
 import { type LogFacts, logFacts, type Pour } from "./logFacts.ts";
+import { needGivens } from "./needGivens.ts";
 import { type SaltsInTank, saltsOf } from "./saltsOf.ts";
 import { startWater } from "./startWater.ts";
 import type { BalanceGivens } from "./types.ts";
@@ -63,6 +64,7 @@ function pairs(blocks: readonly Block[]): { readonly rate: number }[] {
  * @example prepare(run, { salts: { sodiumHydroxide: 8, sodiumNitrate: 3 }, pressure: 101_325 }).boil.time
  */
 export function prepare(run: Run, givens: BalanceGivens): Prepared {
+  needGivens(givens);
   const facts = logFacts(run);
   const remarks: string[] = [];
   const pressure = doubtful("pressure", givens.pressure, 0.005);
@@ -82,9 +84,12 @@ export function prepare(run: Run, givens: BalanceGivens): Prepared {
   }
   const upper = median(temperatures.slice(0, Math.ceil(temperatures.length / 2)));
   const guess = saltsOf(givens.salts, pressure.value, upper);
-  if (hottest < plainWater + 1) {
+  // A thermometer that reads high must not lend the bath a boil.
+  const high = Math.max(0, givens.thermometer?.offset ?? 0);
+  if (hottest - high < plainWater + 1) {
+    const less = high > 0 ? ` less the ${(1.8 * high).toFixed(1)} °F that the thermometer reads high` : "";
     throw new Error(
-      `missing boil: the hottest reading, ${fahrenheit(hottest)}, is not above the boiling point of plain water here (${fahrenheit(plainWater)}); only readings of a boiling bath tell its water`,
+      `missing boil: the hottest reading, ${fahrenheit(hottest)}${less}, is not above the boiling point of plain water here (${fahrenheit(plainWater)}); only readings of a boiling bath tell its water`,
     );
   }
   const thermometer = {

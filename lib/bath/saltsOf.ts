@@ -1,4 +1,4 @@
-import { brineDensity } from "../physics/index.ts";
+import { boilingPoint, brineDensity } from "../physics/index.ts";
 import type { Brine, Salt } from "../physics/types.ts";
 import { salts as kinds } from "../physics/types.ts";
 import { type BrineCurve, brineCurve } from "./brineCurve.ts";
@@ -140,6 +140,12 @@ function fromDepth(seen: NonNullable<SaltsKnown["seen"]>, pressure: number, boil
   const T = seen.boil === undefined ? boil : doubtful("boiling point", seen.boil, 0).value;
   if (T === undefined)
     throw new RangeError("missing boiling point: salts that are not known need one reading at the boil");
+  const plainWater = boilingPoint({}, pressure);
+  if (seen.boil !== undefined && !(T > plainWater)) {
+    throw new RangeError(
+      `invalid boiling point: ${T} K; above ${plainWater.toFixed(1)} K, where plain water boils here`,
+    );
+  }
   let volume = 1;
   let relative = 0.03 ** 2;
   for (const [what, given] of [
