@@ -13,7 +13,9 @@ export interface Block extends Reading {
  * @param readings in time order
  * @param cuts s, times (pours, first boil) that no block reaches across
  * @param most blocks
- * @example blockReadings(readings, [], 100).length // 100 or fewer
+ * @example
+ * const dense = Array.from({ length: 3600 }, (_, time) => ({ id: `r${time}`, time, temperature: 417 }));
+ * blockReadings(dense, [], 100).length <= 100 // true
  */
 export function blockReadings(readings: readonly Reading[], cuts: readonly number[], most: number): Block[] {
   if (readings.length <= most) return readings.map((reading) => ({ ...reading, ids: [reading.id] }));

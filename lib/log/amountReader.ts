@@ -9,7 +9,7 @@ export type AmountReader = (text: string, kind: Kind, unit: string) => Written |
  * @param decimalComma whether "144,5" is a decimal in this log
  * @returns a function of text, kind and the unit to take where none is written
  * @example
- * amountReader(false)("24", "water", "fl oz") // { si: 0.70847..., unit: "fl oz", ... }
+ * amountReader(false)("24", "water", "fl oz") // { si: 0.70848..., unit: "fl oz", ... }
  */
 export function amountReader(decimalComma: boolean): AmountReader {
   const remembered = new Map<string, Written | Unread>();

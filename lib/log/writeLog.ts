@@ -10,7 +10,8 @@ import { guardCell, type WrittenColumn, writtenColumns } from "./writtenColumns.
  * @param run a run
  * @returns text of a CSV file
  * @example
- * readLog(writeLog(run)).run // equals run
+ * const { run } = readLog("time,temp F\n7:40 pm,289\n7:46 pm,292");
+ * readLog(writeLog(run)).run.entries.map(({ time }) => time) // [0, 360]
  */
 export function writeLog(run: Run): string {
   const rows: string[][] = [];

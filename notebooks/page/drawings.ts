@@ -55,7 +55,8 @@ function drawnOnce(name: string, maker: FigureMaker, input: FigureInput): SVGSVG
 
 /** Draws a notebook's figures at the page's width, numbered as they come. */
 export function drawings({ names, figures, run, notebook, system, answer }: DrawingsProps): readonly FigureProps[] {
-  const width = document.documentElement.clientWidth;
+  // A window that is closing or hidden may say it is a pixel wide.
+  const width = Math.max(280, document.documentElement.clientWidth);
   const input = { run, notebook, system, width, narrow: width < 640 };
   let number = 0;
   return names.flatMap((name) => {

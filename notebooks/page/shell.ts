@@ -20,7 +20,7 @@ const notices = html`<footer class="foot">
 
 /** The frame of every page: notebooks as words along the top edge (the bottom one on a phone), units, when it was kept. */
 export function shell({ pages, open, system, kept, setUnits, content, atTheTank }: ShellProps): TemplateResult {
-  return html`<a class="skip" href="#answer" @click=${(event: Event) => {
+  return html`<a class="skip" href="#content" @click=${(event: Event) => {
     event.preventDefault();
     document.querySelector<HTMLElement>("main")?.focus();
   }}>Skip to the answer</a>
@@ -38,7 +38,7 @@ export function shell({ pages, open, system, kept, setUnits, content, atTheTank 
         <span class="kept-at">${kept}</span>
       </div>
     </header>
-    <main tabindex="-1">${content}</main>
+    <main id="content" tabindex="-1">${content}</main>
     ${notices}
     ${atTheTank}`;
 }
