@@ -1,42 +1,153 @@
+import { Runtime } from "@observablehq/runtime";
+import Papa from "papaparse";
 import { readLog, waterBalance } from "../../lib/index.ts";
+import { given, type Line, notebook, openLines, worked } from "../../lib/lines/index.ts";
+import type { Run } from "../../lib/log/types.ts";
 
-/** A piece of work, how often it is timed, and how many yardsticks it may take at most. */
-export type Case = { name: string; work: () => unknown; runs: number; atMost: number };
+/** A piece of work; `times` is how often one call of it does the work. */
+export interface Work {
+  readonly work: () => unknown;
+  readonly times?: number;
+}
 
-/** A log of one row a second, invented: a sawtooth of pours, as a logger would write it. */
-function loggerFile(rows: number): string {
-  const lines = ["time s,bath F,water fl oz"];
-  for (let second = 0; second < rows; second += 1) {
-    const temperature = 290 + ((second % 600) / 600) * 4;
-    lines.push(`${second},${temperature.toFixed(1)},${second > 0 && second % 600 === 0 ? "24" : ""}`);
+/** One piece of work measured against another of the same size. */
+export interface Comparison {
+  readonly name: string;
+  readonly over: string;
+  readonly means: string;
+  readonly does: Work;
+  readonly yardstick: Work;
+  readonly runs: number;
+}
+
+const givens = { salts: { sodiumHydroxide: 8, sodiumNitrate: 3 }, pressure: 101_325 };
+
+/** A log of a bath that creeps up and is poured back every few rows: s and °F a row, fl oz on some. */
+function logOf(rows: number, step: number, pourEvery: number): string {
+  const lines = ["time (s),temp F,water (fl oz)"];
+  for (let i = 0; i < rows; i += 1) {
+    const since = i % pourEvery;
+    lines.push(`${i * step},${(289 + (2 * since) / pourEvery).toFixed(1)},${since === pourEvery - 1 ? 8 : ""}`);
   }
   return lines.join("\n");
 }
 
-/** A log by hand of one evening, invented: a reading every two minutes, a pour every ten. */
-function handLog(minutes: number): string {
-  const lines = ["time,temp F,water fl oz"];
-  for (let minute = 0; minute <= minutes; minute += 2) {
-    lines.push(`${minute}:00,${(290 + ((minute % 10) / 10) * 4).toFixed(0)},`);
-    if (minute > 0 && minute % 10 === 0) lines.push(`${minute}:30,,24`);
+const written = readLog(logOf(40, 90, 4)).run;
+const logged = readLog(logOf(7200, 1, 360)).run;
+const long = logOf(100_000, 1, 360);
+
+const pointsOf = (run: Run) =>
+  run.entries.flatMap(({ kind, time, quantity }) => (kind === "reading" && quantity ? [[time, quantity.si]] : []));
+const points = pointsOf(written);
+
+/** Ordinary least squares, slope alone: the least that anybody would do with a log. */
+function straightLine(list: readonly (readonly number[])[]): number {
+  let n = 0;
+  let sx = 0;
+  let sy = 0;
+  let sxx = 0;
+  let sxy = 0;
+  for (const [x = 0, y = 0] of list) {
+    n += 1;
+    sx += x;
+    sy += y;
+    sxx += x * x;
+    sxy += x * y;
   }
-  return lines.join("\n");
+  return (n * sxy - sx * sy) / (n * sxx - sx * sx);
 }
 
-const givens = {
-  salts: { sodiumHydroxide: 8, sodiumNitrate: 3 },
-  pressure: 94_000,
-  target: 417.6,
-  band: 1.1,
-};
-const long = loggerFile(100_000);
-const hour = handLog(60);
-const { run: evening } = await readLog(hour);
-const { run: logged } = await readLog(loggerFile(7200));
+const chain = 300;
+const letters = (i: number) => String.fromCharCode(97 + Math.floor(i / 26), 97 + (i % 26));
+const nameOf = (i: number) => `step ${letters(i)}`;
+const last = nameOf(chain - 1);
 
-export const cases: readonly Case[] = [
-  { name: "readLog, an hour by hand", work: () => readLog(hour), runs: 15, atMost: 1 },
-  { name: "readLog, 100,000 rows of a logger", work: () => readLog(long), runs: 3, atMost: 120 },
-  { name: "waterBalance, an hour by hand", work: () => waterBalance(evening, givens), runs: 9, atMost: 8 },
-  { name: "waterBalance, two hours at 1 Hz", work: () => waterBalance(logged, givens), runs: 5, atMost: 60 },
+async function chainOfLines(): Promise<() => Promise<unknown>> {
+  const lines: Record<string, Line> = { [nameOf(0)]: given("1") };
+  for (let i = 1; i < chain; i += 1) lines[nameOf(i)] = worked(`${nameOf(i - 1)} + 1`);
+  const open = openLines(notebook({ asks: "How long is the chain?", lines }));
+  await open.settled();
+  let edit = 1;
+  return async () => {
+    edit += 1;
+    open.set(nameOf(0), { given: String(edit) });
+    await open.settled();
+    const answer = await open.value(last);
+    if (!("value" in answer) || answer.value !== edit + chain - 1) throw new Error(`invalid chain: ${String(answer)}`);
+  };
+}
+
+async function chainOfNumbers(): Promise<() => Promise<unknown>> {
+  const runtime = new Runtime(null, (name) => {
+    throw new Error(`unknown name: ${name}`);
+  });
+  // Both sides are driven by hand, so that no frame or timer is measured.
+  runtime._computeSoon = async () => undefined;
+  const found = new Map<string, unknown>();
+  const module = runtime.module();
+  const nodes = Array.from({ length: chain }, (_, i) =>
+    module.variable({ fulfilled: (value: unknown) => found.set(nameOf(i), value) }),
+  );
+  nodes[0]?.define(nameOf(0), [], () => 1);
+  for (let i = 1; i < chain; i += 1) nodes[i]?.define(nameOf(i), [nameOf(i - 1)], (before) => Number(before) + 1);
+  let edit = 1;
+  const settle = async () => {
+    await runtime._computeNow();
+    for (let wait = 0; found.get(last) !== edit + chain - 1; wait += 1) {
+      if (wait > 10_000) throw new Error(`invalid chain: ${String(found.get(last))}`);
+      await Promise.resolve();
+    }
+  };
+  await settle();
+  return async () => {
+    edit += 1;
+    const now = edit;
+    nodes[0]?.define(nameOf(0), [], () => now);
+    await settle();
+  };
+}
+
+const editLines = await chainOfLines();
+const editNumbers = await chainOfNumbers();
+
+export const comparisons: readonly Comparison[] = [
+  {
+    name: "water balance of a log of 40 rows",
+    over: "a straight line through the same points",
+    means: "what it costs to carry every doubt and weigh every explanation",
+    does: { work: () => waterBalance(written, givens) },
+    yardstick: {
+      times: 20_000,
+      work: () => {
+        let sum = 0;
+        for (let i = 0; i < 20_000; i += 1) sum += straightLine(points);
+        return sum;
+      },
+    },
+    runs: 9,
+  },
+  {
+    name: "water balance of 2 h at 1 Hz (7,200 rows)",
+    over: "water balance of a log of 40 rows",
+    means: "a logger's log must not cost its rows: it is thinned first (180 times the rows)",
+    does: { work: () => waterBalance(logged, givens) },
+    yardstick: { work: () => waterBalance(written, givens) },
+    runs: 7,
+  },
+  {
+    name: "reading a log of 100,000 rows at 1 Hz",
+    over: "papaparse alone on the same text",
+    means: "what it costs to understand units, times and pours beyond cutting cells",
+    does: { work: () => readLog(long) },
+    yardstick: { work: () => Papa.parse(long) },
+    runs: 3,
+  },
+  {
+    name: `an edit at the head of a chain of ${chain} lines`,
+    over: "the bare runtime with plain numbers",
+    means: "what units, doubts and undo cost on top of the runtime",
+    does: { work: editLines },
+    yardstick: { work: editNumbers },
+    runs: 15,
+  },
 ];

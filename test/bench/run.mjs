@@ -1,38 +1,41 @@
-import { resolve } from "node:path";
+// Ratios of two pieces of work measured in turns in one run: npm run bench. They tell where time goes, pass or fail nothing.
 import { performance } from "node:perf_hooks";
-import { installMissing, projectFolder } from "../../notebooks/installMissing.mjs";
+import { fileURLToPath } from "node:url";
+import { installMissing } from "../../notebooks/installMissing.mjs";
 
 installMissing();
 const { runnerImport } = await import("vite");
-const { module } = await runnerImport(resolve(projectFolder, "test", "bench", "cases.ts"), { configFile: false });
+const cases = fileURLToPath(new URL("./cases.ts", import.meta.url));
+const { module } = await runnerImport(cases, { configFile: false, logLevel: "error" });
 
-/** ms that a piece of work takes: the median of its runs, after one to warm up. */
-async function milliseconds(work, runs) {
+/** ms that one doing of the work takes. */
+async function once({ work, times = 1 }) {
+  const start = performance.now();
   await work();
-  const times = [];
-  for (let run = 0; run < runs; run += 1) {
-    const start = performance.now();
-    await work();
-    times.push(performance.now() - start);
-  }
-  return times.sort((a, b) => a - b)[Math.floor(runs / 2)];
+  return (performance.now() - start) / times;
 }
 
-/** A fixed calculation, so that a figure means the same on a fast machine and on a slow one. */
-function yardstick() {
-  let sum = 0;
-  for (let i = 1; i <= 2_000_000; i += 1) sum += Math.exp(-i / 2_000_000) / i;
-  return sum;
-}
+const middle = (list) => [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)];
+const say = (number) =>
+  number >= 100 ? Math.round(number).toLocaleString("en-US") : String(Number(number.toPrecision(2)));
 
-const unit = await milliseconds(yardstick, 9);
-console.log(`yardstick ${unit.toFixed(1)} ms`);
-for (const { name, work, runs, atMost } of module.cases) {
-  const time = await milliseconds(work, runs);
-  const ratio = time / unit;
-  const slow = ratio > atMost;
-  console.log(
-    `${name}: ${time.toFixed(1)} ms, ${ratio.toFixed(2)} yardsticks${slow ? `, more than the ${atMost} allowed` : ""}`,
+const rows = [["work", "ms", "over", "ms", "ratio"]];
+const meanings = [];
+for (const { name, over, means, does, yardstick, runs } of module.comparisons) {
+  await once(does);
+  await once(yardstick);
+  const pairs = [];
+  // In turns, so that a busy machine slows both alike.
+  for (let run = 0; run < runs; run += 1) pairs.push([await once(does), await once(yardstick)]);
+  const ratio = middle(pairs.map(([a, b]) => a / b));
+  rows.push([name, say(middle(pairs.map(([a]) => a))), over, say(middle(pairs.map(([, b]) => b))), say(ratio)]);
+  meanings.push(`${name}: ${means}`);
+}
+const widths = rows[0].map((_, column) => Math.max(...rows.map((row) => row[column].length)));
+for (const row of rows) {
+  const cells = row.map((cell, column) =>
+    column % 2 === 0 && column < 4 ? cell.padEnd(widths[column]) : cell.padStart(widths[column]),
   );
-  if (slow) process.exitCode = 1;
+  console.log(cells.join("  "));
 }
+console.log(`\nRatios are medians of pairs. What each means:\n${meanings.map((line) => `- ${line}`).join("\n")}`);
