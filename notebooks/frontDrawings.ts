@@ -3,11 +3,12 @@ import { isUnread, readQuantity } from "../lib/measure/index.ts";
 import type { KeptRun, Setup } from "../lib/record/index.ts";
 import { holdData } from "./figures/hold.ts";
 import type { OpenedRun } from "./page/openedRun.ts";
+import { pageWidth } from "./page/pageWidth.ts";
 import type { System } from "./page/showValue.ts";
 
 /** A run as a small strip of steel for its row on the front page. */
 export function strip(notebook: OpenedRun, run: KeptRun, system: System): SVGSVGElement | undefined {
-  const page = Math.max(280, document.documentElement.clientWidth);
+  const page = Math.max(280, pageWidth());
   const narrow = page < 1000;
   // Beside the columns of its row on a desk, edge to edge below them on anything narrower.
   const width = narrow ? page : page - 740;
@@ -31,7 +32,7 @@ export function tank(setup: Setup, system: System): SVGSVGElement | undefined {
   const level = metres(setup, "liquid depth");
   const depth = metres(setup, "tank depth");
   if (!length || !width || !depth) return undefined;
-  const room = Math.min(480, Math.max(280, document.documentElement.clientWidth) - 64);
+  const room = Math.min(480, Math.max(280, pageWidth()) - 64);
   return tankDrawn(
     { length, width, depth, ...(level ? { level } : {}), scaleLength: Math.max(1.2, length) },
     { document, width: room, system, narrow: room < 400 },

@@ -79,13 +79,21 @@ function givensForNext(
 }
 
 /** Adds a run made of a log's text, with the open setup's givens carried over, and opens it. */
-export function readIn(shop: Shop, source: string, reading: LogReading, name: string, book: Notebook): void {
+export function readIn(
+  shop: Shop,
+  source: string,
+  reading: LogReading,
+  name: string,
+  book: Notebook,
+): KeptRun | undefined {
+  let made: KeptRun | undefined;
   shop.change((before, moment) => {
     const { record, givens } = givensForNext(before, book, moment);
     const date = reading.run.start?.slice(0, 10);
-    const run = newRun({ name, log: reading.run, source, ...(date ? { date } : {}) }, givens, moment);
-    return changeSettings(addRun(record, run), { openRun: run.id }, moment.now);
+    made = newRun({ name, log: reading.run, source, ...(date ? { date } : {}) }, givens, moment);
+    return changeSettings(addRun(record, made), { openRun: made.id }, moment.now);
   }, `${name} was not read in`);
+  return made;
 }
 
 /** Starts an empty log to be written row by row. */

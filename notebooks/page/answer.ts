@@ -36,6 +36,23 @@ const cautionOf = (says: string): TemplateResult => {
   return html`<p class="caution ${word === "Danger." ? "danger" : ""}"><strong>${word}</strong> ${says.replace(/^(Danger|Caution)\.\s*/, "")}</p>`;
 };
 
+/** Why a clause has no number yet: what its lines, or those they wait for, say is wrong. Each reason once. */
+function reasons({ clauses, result, lines }: AnswerProps): readonly string[] {
+  const names = clauses.flatMap((clause) =>
+    cutClause(typeof clause === "string" ? clause : clause.says).flatMap((piece) =>
+      "name" in piece ? [piece.name] : [],
+    ),
+  );
+  const says = names.flatMap((name) => {
+    let at: Result = result(name);
+    // A line waits for another, that one for the next: a notebook has no longer chain than lines.
+    for (let i = 0; i < lines.size && at.state === "waits" && lines.has(at.for); i++) at = result(at.for);
+    return at.state === "stopped" ? [at.says] : [];
+  });
+  // What is only not part of a result (no pour was written) is said by the clause itself.
+  return [...new Set(says)].filter((why) => !/ has no part /.test(why));
+}
+
 /** The answer: at most three clauses, one to a line, each caution on its clause's line. */
 export function answer(props: AnswerProps): TemplateResult {
   const settled = (name: string): boolean => valueIn(props.result(name)) !== undefined;
@@ -47,5 +64,6 @@ export function answer(props: AnswerProps): TemplateResult {
         ${caution ? cautionOf(caution) : nothing}
       </div>`;
     })}
+    ${props.busy ? nothing : reasons(props).map((why) => html`<p class="because"><b>stopped</b> ${why}</p>`)}
   </div>`;
 }

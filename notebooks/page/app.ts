@@ -11,6 +11,8 @@ import type { HandRow } from "./handWriting.ts";
 import { type Earlier, type Shop, saveCopy } from "./keep.ts";
 import { type OpenedRun, openRun } from "./openedRun.ts";
 import type { Pages } from "./pages.ts";
+import { isLong, readAside } from "./readAside.ts";
+import { readingWords } from "./readingWords.ts";
 import { routeOf } from "./route.ts";
 import { runPage } from "./runPage.ts";
 import { shell } from "./shell.ts";
@@ -25,6 +27,8 @@ interface Passing {
   says: readonly string[];
   tank: "reading" | "water" | undefined;
   earlier: readonly Earlier[];
+  /** A long log that is being read off the page's thread. */
+  reading: { readonly rows: number; readonly stop: () => void } | undefined;
 }
 
 const rowsDrawn = 60;
@@ -46,6 +50,7 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
     says: [],
     tank: undefined,
     earlier: [],
+    reading: undefined,
   };
   const { book, front } = pages;
   const runPageName = book.name ?? book.asks;
@@ -89,12 +94,44 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
     return opened.notebook;
   }
 
-  function takeText(text: string, name?: string): void {
-    const first = readLog(text, itemOf(shop.record, "setups", openRunOf()?.setup ?? "")?.hints ?? {});
+  /** The answer's first two clauses as one line of text: the title of a saved picture. */
+  const answerSaid = (): string =>
+    [...root.querySelectorAll("#answer .clause > p:not(.caution)")]
+      .slice(0, 2)
+      .map(({ textContent }) => (textContent ?? "").replace(/\s+/g, " ").trim())
+      .join(" ");
+
+  function keepReading(text: string, first: LogReading, name?: string): void {
     passing.says = [];
-    act.readIn(shop, text, first, name ?? act.runName(first.run, new Date()), book);
+    const run = act.readIn(shop, text, first, name ?? act.runName(first.run, new Date()), book);
+    if (run) reading = { source: run.source, hints: run.hints, reading: first };
     location.hash = routeOf(runPageName);
+    redraw();
     window.scrollTo(0, 0);
+  }
+
+  function takeText(text: string, name?: string): void {
+    const hints = itemOf(shop.record, "setups", openRunOf()?.setup ?? "")?.hints ?? {};
+    if (!isLong(text)) {
+      keepReading(text, readLog(text, hints), name);
+      return;
+    }
+    const aside = readAside(text, hints);
+    passing.reading = { rows: text.split("\n").length, stop: aside.stop };
+    redraw();
+    aside.reading
+      .then((done) => keepReading(text, done, name))
+      .catch((error: unknown) => {
+        passing.says = [
+          error instanceof Error && error.message === "stopped"
+            ? "Reading the log was stopped; nothing was changed."
+            : `The log could not be read: ${String(error)}`,
+        ];
+      })
+      .finally(() => {
+        passing.reading = undefined;
+        redraw();
+      });
   }
 
   async function readFile(file: File): Promise<void> {
@@ -176,7 +213,7 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
         run,
         notebook,
         system: system(),
-        answer: () => root.querySelector("#answer")?.textContent ?? "",
+        answer: answerSaid,
       }),
       folds: pages.folds(notebook, run, system()),
       otherRuns: byNewest().filter(({ id }) => id !== run.id),
@@ -258,7 +295,7 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
         system: system(),
         kept: keptWords(shop, () => saveCopy(shop)),
         setUnits: (units) => act.setUnits(shop, units),
-        content: onRun ? runContent(run) : shopContent(),
+        content: html`${passing.reading ? readingWords(passing.reading) : nothing}${onRun ? runContent(run) : shopContent()}`,
         atTheTank: onRun
           ? atTheTank({
               what: passing.tank,

@@ -4,3 +4,8 @@ declare module "*?url" {
 }
 
 declare module "*.css";
+
+declare module "*?worker&inline" {
+  const Maker: new () => Worker;
+  export default Maker;
+}

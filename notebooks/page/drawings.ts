@@ -1,6 +1,7 @@
 import type { KeptRun } from "../../lib/record/index.ts";
 import type { FigureProps } from "./figureShown.ts";
 import type { OpenedRun } from "./openedRun.ts";
+import { pageWidth } from "./pageWidth.ts";
 import { saveDrawing } from "./saveDrawing.ts";
 import type { System } from "./showValue.ts";
 
@@ -56,7 +57,7 @@ function drawnOnce(name: string, maker: FigureMaker, input: FigureInput): SVGSVG
 /** Draws a notebook's figures at the page's width, numbered as they come. */
 export function drawings({ names, figures, run, notebook, system, answer }: DrawingsProps): readonly FigureProps[] {
   // A window that is closing or hidden may say it is a pixel wide.
-  const width = Math.max(280, document.documentElement.clientWidth);
+  const width = pageWidth();
   const input = { run, notebook, system, width, narrow: width < 640 };
   let number = 0;
   return names.flatMap((name) => {

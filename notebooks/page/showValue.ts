@@ -39,7 +39,7 @@ export function spreadMark(value: Value, unit: string, system: System): Template
   const { spread, sides } = formatWithSpread(evened(value), unit, { system });
   if (spread === "exactly") return nothing;
   if (sides === undefined) return html`<span class="spread">${spread}</span>`;
-  return html`<span class="spread stacked"><span>${sides.up}</span><span>${sides.down}</span></span>`;
+  return html`<span class="spread stacked"><span>${sides.up}</span><span class="hidden-from-sight">/</span><span>${sides.down}</span></span>`;
 }
 
 /** A settled number for people and, in SI with its 95 % interval, for machines. */
