@@ -13,7 +13,15 @@ export type AmountReader = (text: string, kind: Kind, unit: string) => Written |
  */
 export function amountReader(decimalComma: boolean): AmountReader {
   const remembered = new Map<string, Written | Unread>();
-  return (text, kind, unit) => {
+  const fitting = new Map<string, boolean>();
+  const fits = (unit: string, kind: Kind) => {
+    const key = `${kind}|${unit}`;
+    const known = fitting.get(key) ?? (unit === "" || !isUnread(readQuantity(`1 ${unit}`, { kind })));
+    fitting.set(key, known);
+    return known;
+  };
+  return (text, kind, wanted) => {
+    const unit = fits(wanted, kind) ? wanted : "";
     const key = `${kind}|${unit}|${text}`;
     const before = remembered.get(key);
     if (before !== undefined) return before;

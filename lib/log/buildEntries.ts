@@ -1,4 +1,4 @@
-import { findUnit, isUnread, type Kind, type Written } from "../measure/index.ts";
+import { isUnread, type Written } from "../measure/index.ts";
 import type { AmountReader } from "./amountReader.ts";
 import type { PourOrder } from "./decideOrder.ts";
 import type { Units } from "./decideUnits.ts";
@@ -120,16 +120,10 @@ function quantityOf(finding: Finding, line: number, decisions: Decisions, proble
   const { amount, kind, flow } = finding;
   const measured = measures.get(kind);
   if (amount === undefined || measured === undefined) return undefined;
-  const unit = finding.unit ?? decisions.units.get(kind) ?? "";
-  const usable = flow === undefined ? unitFor(unit, measured, decisions.units.get(kind)) : "fl oz/min";
+  const unit = flow === undefined ? (finding.unit ?? decisions.units.get(kind) ?? "") : "fl oz/min";
   const text = kind === "reading" ? amount.replace(/°(?!\s?[fck])|deg(?:rees?)?\.?\s?(?![fck])/i, "").trim() : amount;
-  const read = decisions.read(text, flow === undefined ? measured : "water flow", usable);
+  const read = decisions.read(text, flow === undefined ? measured : "water flow", unit);
   if (!isUnread(read)) return read;
   problems.push({ line, read: amount.slice(0, 80), expected: read.expected, remedy: read.remedy });
   return undefined;
-}
-
-function unitFor(unit: string, kind: Kind, usual: string | undefined): string {
-  if (unit === "" || findUnit(unit, kind) !== undefined) return unit;
-  return usual !== undefined && findUnit(usual, kind) !== undefined ? usual : "";
 }

@@ -1,6 +1,7 @@
-import type { Kind } from "../measure/index.ts";
+import { isUnread, readQuantity } from "../measure/index.ts";
 import { bareNumber } from "./amountReader.ts";
 import type { Draft } from "./draft.ts";
+import { measures } from "./measures.ts";
 import { type Inquiry, type QuestionId, settle } from "./settle.ts";
 import type { EntryKind } from "./types.ts";
 import { writesUnit } from "./writesUnit.ts";
@@ -11,7 +12,6 @@ export type Units = ReadonlyMap<EntryKind, string>;
 interface Usual {
   readonly kind: EntryKind;
   readonly id: QuestionId;
-  readonly measures: Kind;
   readonly thing: string;
   readonly units: readonly string[];
   readonly likeliest: (numbers: readonly number[], metric: boolean) => string;
@@ -24,7 +24,6 @@ const usual: readonly Usual[] = [
   {
     kind: "addition",
     id: "water unit",
-    measures: "water",
     thing: "the water",
     units: ["fl oz", "cup", "pt", "qt", "ml", "l"],
     likeliest: (numbers, metric) => {
@@ -36,7 +35,6 @@ const usual: readonly Usual[] = [
   {
     kind: "depth",
     id: "depth unit",
-    measures: "length",
     thing: "the depth",
     units: ["in", "cm", "mm"],
     likeliest: (numbers, metric) =>
@@ -45,7 +43,6 @@ const usual: readonly Usual[] = [
   {
     kind: "level",
     id: "jug unit",
-    measures: "water",
     thing: "the jug",
     units: ["gal", "qt", "fl oz", "l", "ml", "lb", "kg"],
     likeliest: (numbers, metric) =>
@@ -54,7 +51,6 @@ const usual: readonly Usual[] = [
   {
     kind: "cylinder",
     id: "cylinder unit",
-    measures: "mass",
     thing: "the cylinder",
     units: ["lb", "kg"],
     likeliest: (_, metric) => (metric ? "kg" : "lb"),
@@ -62,7 +58,6 @@ const usual: readonly Usual[] = [
   {
     kind: "salt in",
     id: "salt unit",
-    measures: "mass",
     thing: "the salt",
     units: ["lb", "oz", "kg", "g"],
     likeliest: (numbers, metric) => (metric ? (largest(numbers) > 30 ? "g" : "kg") : "lb"),
@@ -70,7 +65,6 @@ const usual: readonly Usual[] = [
   {
     kind: "parts in",
     id: "parts unit",
-    measures: "mass",
     thing: "the parts",
     units: ["lb", "oz", "kg", "g"],
     likeliest: (_, metric) => (metric ? "kg" : "lb"),
@@ -91,13 +85,13 @@ const usual: readonly Usual[] = [
 export function decideUnits(drafts: readonly Draft[], decimalComma: boolean, inquiry: Inquiry): Units {
   const bare = new Map<EntryKind, { amount: string; number: number; line: number }[]>();
   const written = new Map<EntryKind, string>();
-  for (const { findings, line } of drafts) {
-    for (const { kind, amount, unit, flow } of findings) {
-      if (amount === undefined || flow !== undefined) continue;
+  for (const { findings, line, struck: crossed } of drafts) {
+    for (const { kind, amount, unit, flow, struck } of findings) {
+      if (amount === undefined || flow !== undefined || crossed !== undefined || struck) continue;
       const kept = kind === "parts out" ? "parts in" : kind;
       const named = unit ?? writesUnit(amount, kind);
       if (named !== undefined) {
-        if (!written.has(kept)) written.set(kept, named);
+        if (!written.has(kept) && isUnit(named, kept)) written.set(kept, named);
         continue;
       }
       const number = bareNumber(amount, decimalComma);
@@ -149,13 +143,19 @@ export function decideUnits(drafts: readonly Draft[], decimalComma: boolean, inq
   return units;
 }
 
+function isUnit(name: string, kind: EntryKind): boolean {
+  const measured = measures.get(kind);
+  return measured !== undefined && !isUnread(readQuantity(`1 ${name}`, { kind: measured }));
+}
+
 function temperatureUnit(list: readonly { number: number; amount: string; line: number }[], inquiry: Inquiry): string {
   const first = list[0];
   if (first === undefined) return "°F";
   const sorted = list.map(({ number }) => number).sort((a, b) => a - b);
   const high = sorted[Math.floor(sorted.length * 0.9)] ?? first.number;
   // A bath is held between 240 and 330 °F (115 to 165 °C, 388 to 438 K): common practice, no source.
-  const likeliest = high >= 372 && high < 445 ? "K" : high > 92 && high < 172 ? "°C" : "°F";
+  const middle = sorted[Math.floor(sorted.length / 2)] ?? first.number;
+  const likeliest = middle >= 378 && high < 445 ? "K" : high > 92 && high < 172 ? "°C" : "°F";
   const kelvin = high >= 350 && high < 470 ? ["K"] : [];
   const inF = (unit: string) =>
     Math.round(unit === "°F" ? high : unit === "°C" ? high * 1.8 + 32 : (high - 273.15) * 1.8 + 32);

@@ -8,7 +8,7 @@ export type WaterMeaning = "poured at that time" | "since the row before" | "run
 /**
  * What the numbers of a water column are: each a pour at its row's time, what went in since the row before, or the
  * total so far. Taken as *since the row before* only where the heading says so, or where nearly every row but the
- * first has an amount; as a *running total* where the heading says so or five amounts or more never fall.
+ * first has an amount, the amounts being uneven; as a *running total* where the heading says so or five amounts or more never fall.
  *
  * @param drafts the rows as read
  * @param columns the table's columns
@@ -36,10 +36,12 @@ export function decideWater(
   const filled = amounts.slice(1).filter((amount) => amount !== undefined).length / Math.max(1, amounts.length - 1);
   const rises = numbers.filter((number, index) => index > 0 && number > (numbers[index - 1] ?? number)).length;
   const neverFalls = numbers.every((number, index) => index === 0 || number >= (numbers[index - 1] ?? number));
+  // Whoever pours by the cup writes the same amount again and again; what is read off a jug is uneven.
+  const uneven = new Set(numbers).size > numbers.length / 2;
   const saysSince = /\bsince\b|\bbetween\b|\bused\b/i.test(column.heading);
   const saysTotal = column.role === "water total";
   const total = saysTotal || (neverFalls && rises >= 4 && rises >= 0.6 * (numbers.length - 1));
-  const since = saysSince || (filled >= 0.8 && amounts.length >= 5 && amounts[0] === undefined);
+  const since = saysSince || (filled >= 0.8 && amounts.length >= 5 && amounts[0] === undefined && uneven);
   const likeliest: WaterMeaning =
     total && !saysSince ? "running total" : since ? "since the row before" : "poured at that time";
   const mayBeTotal = saysTotal || (neverFalls && rises >= 2 && numbers.length >= 4);

@@ -66,6 +66,7 @@ export function draftAll(rows: readonly Row[], separator: Separator, decimalComm
   const drafts = rows.map((row, index): Draft => {
     if (index < table.from)
       return headingDraft(row, index === table.from - 1 || row.line === table.line, joined(row), line);
+    if (row.cells.every((cell) => cell.trim() === "")) return { line: row.line, findings: [], aside: true };
     if (row.cells.length > 1 && row.cells.join("\u0001") === table.headingText)
       return { line: row.line, findings: [], aside: true };
     if (single) return untimed(draftWords(row, context, line));

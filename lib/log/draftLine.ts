@@ -23,6 +23,7 @@ export interface LineContext {
 export function draftLine(line: string, number: number, context: LineContext): Draft {
   const { text, struck } = strikeMarks(plainText(line));
   const marked = struck === undefined ? {} : { struck };
+  if (text === "") return { line: number, findings: [], aside: true };
   const comment = /^(?:#|\/\/)\s*/.exec(text);
   if (comment)
     return {

@@ -21,7 +21,7 @@ export function findHeading(rows: readonly Row[], separator: Separator): Table |
   for (let at = 0; at < end; at += 1) {
     const row = rows[at];
     if (row === undefined) continue;
-    const split = headingCells(row, separator);
+    const split = headingCells(row, separator) ?? headingAbove(row, rows[at + 1]);
     if (split === undefined) continue;
     const units = unitCells(rows[at + 1], split.cells.length);
     const columns = split.cells.map((cell, index): Column => {
@@ -59,6 +59,23 @@ function headingCells(
       : Math.max(2, filled.length / 3);
   if (!essential || new Set(known).size < 2 || known.length < needed) return undefined;
   return row.starts === undefined || cells !== row.cells ? { cells } : { cells, starts: row.starts };
+}
+
+/** A row of words over a row of numbers, one of the words being known: a heading in another language. */
+function headingAbove(
+  row: Row,
+  below: Row | undefined,
+): { cells: readonly string[]; starts?: readonly number[] } | undefined {
+  if (below === undefined || row.cells.length < 2 || below.cells.length !== row.cells.length) return undefined;
+  const cells = row.cells.map((cell) => plainText(cell.slice(0, longestHeading + 1)));
+  if (cells.some((cell) => cell === "" || cell.length > longestHeading || !/^[^\d]/.test(cell))) return undefined;
+  const numeric = (cell: string | undefined) => /^[-+~]?\d/.test(plainText(cell ?? ""));
+  const known = cells.some((cell, index) => heading(cell).role === "temperature" && numeric(below.cells[index]));
+  return known && numeric(below.cells[0])
+    ? row.starts === undefined
+      ? { cells: row.cells }
+      : { cells: row.cells, starts: row.starts }
+    : undefined;
 }
 
 const unitOnly =

@@ -45,7 +45,13 @@ export function inferColumns(rows: readonly Row[], decimalComma: boolean): Table
       role = trait.liquid > 0.5 || columnIsSparse(trait) ? "water" : "unknown";
     columns.push({ index, role, heading: `column ${index + 1}` });
   });
-  if (columns.filter(({ role }) => role === "unknown").length === 1 && !columns.some(({ role }) => role === "water")) {
+  // A number on every one of many rows is a logger's second channel rather than water.
+  const few = sample.length <= 20;
+  if (
+    few &&
+    columns.filter(({ role }) => role === "unknown").length === 1 &&
+    !columns.some(({ role }) => role === "water")
+  ) {
     const at = columns.findIndex(({ role }) => role === "unknown");
     const column = columns[at];
     if (column !== undefined) columns[at] = { ...column, role: "water" };

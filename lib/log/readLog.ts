@@ -64,7 +64,8 @@ export function readLog(text: string, hints: Hints = {}): LogReading {
   const { times, earliest } = timesFromStart(drafts, resolved.times, problems);
   const units = decideUnits(drafts, decimalComma, inquiry);
   const water = decideWater(drafts, columns, decimalComma, inquiry);
-  const order = decideOrder(drafts, table === undefined, units, inquiry);
+  const order =
+    water === "since the row before" ? "before the pour" : decideOrder(drafts, table === undefined, units, inquiry);
   const read = amountReader(decimalComma);
   const entries = buildEntries(drafts, times, { units, water, order, read, decimalComma }, inquiry);
   const start = earliest === undefined ? undefined : startOfRun(marks, resolved.times, earliest, resolved.placing);
@@ -77,7 +78,7 @@ export function readLog(text: string, hints: Hints = {}): LogReading {
   if (!entries.some(({ kind }) => kind === "reading") && problems.length === 0) {
     problems.push({
       line: 1,
-      read: text.trim() === "" ? "nothing" : `${rows.length} rows without a temperature`,
+      read: text.trim() === "" ? "nothing" : "no row with a temperature",
       expected: "rows with a time and a temperature, such as 7:46 291",
       remedy: "Type or paste the log: one row for each reading, with its time first.",
     });

@@ -22,7 +22,7 @@ const leading = new RegExp(
 const within = /(?:^|[\s(])(\d{2,4}(?:[.,]\d+)?(?:\s?°\s?[fck]?\b|\s?°|\s?deg(?:rees)?\.?\s?[fck]?\b|\s?[fFCK]\b))/;
 const trailing = /(?:^|\s)(?:at |@ |= ?)?(\d{2,3}(?:[.,]\d+)?)$/;
 const measureNext =
-  /^\s*(?:fl\b|floz|oz\b|ounces?|cups?|c\b|pints?|pts?\b|quarts?|qts?\b|gals?\b|gallons?|ml\b|cl\b|l\b|lit|lbs?\b|pounds?|#|kgs?\b|g\b|grams?|%|\/|inch|cm\b|mm\b|"|'|ft\b|turns?|psi|min)/i;
+  /^\s*(?:fl\b|floz|oz\b|ounces?|cups?|c\b|pints?|pts?\b|quarts?|qts?\b|gals?\b|gallons?|ml\b|cl\b|l\b|lit(?:er|re)|lbs?\b|pounds?|#|kgs?\b|g\b|grams?|%|\/|inch|cm\b|mm\b|"|'|ft\b|turns?|psi|min)/i;
 const countNext = /^\s*(?:blades?|parts?|pieces?|knives|knife|more\b|x\b)/i;
 const small = new RegExp(`^${numberSource}$`);
 

@@ -1,4 +1,4 @@
-import { readDate, type WrittenDate } from "./calendarDay.ts";
+import { calendarDay, readDate, type WrittenDate } from "./calendarDay.ts";
 import { plainText } from "./plainText.ts";
 
 /** A time as its shape tells it, before the whole log has decided what the shape means. */
@@ -19,6 +19,8 @@ export interface TimeMark {
 }
 
 const simplePair = /^(\d{1,3}):(\d\d)$/;
+const simpleTriple = /^(\d{1,2}):(\d\d):(\d\d(?:\.\d{1,9})?)$/;
+const simpleIso = /^(\d{4})-(\d\d)-(\d\d)[T ](\d\d):(\d\d)(?::(\d\d(?:\.\d{1,9})?))?(Z)?$/;
 const simpleNumber = /^\d{1,13}(?:\.\d{1,12})?$/;
 const clock =
   /^(\d{1,5})\s?(?::|h\s?)(\d\d)(?:(?::|m\s?)(\d\d(?:[.,]\d{1,9})?)s?)?\s?(?:([ap])\.?\s?m?\.?(?![a-z]))?\s?(z|utc|gmt|[+-]\d\d:?\d\d|[+-]\d\d)?$/i;
@@ -41,6 +43,17 @@ export function timeMark(text: string, year = 2000, decimalComma = false): TimeM
   const quick = simplePair.exec(text);
   if (quick) return { shape: "pair", a: Number(quick[1]), b: Number(quick[2]), c: 0 };
   if (simpleNumber.test(text)) return { shape: "number", a: Number(text), b: 0, c: 0, digits: text };
+  const triple = simpleTriple.exec(text);
+  if (triple) return { shape: "triple", a: Number(triple[1]), b: Number(triple[2]), c: Number(triple[3]) };
+  const iso = simpleIso.exec(text);
+  if (iso) {
+    const [, y, month, day, a, b, c, zone] = iso;
+    const numbers: [number, number, number] = [Number(y), Number(month), Number(day)];
+    const parts = { a: Number(a), b: Number(b), c: Number(c ?? 0) };
+    if (calendarDay(...numbers) !== undefined) {
+      return { shape: "triple", ...parts, date: { style: "iso", numbers, length: 10 }, ...(zone ? { zone: 0 } : {}) };
+    }
+  }
   if (text.length > 64) return undefined;
   const plain = plainText(text).replace(/^(?:~|about |abt |approx\.? |ca\.? |t ?[=+] ?|at |@ ?|\+(?=\d+:))/i, "");
   if (plain === "") return undefined;
