@@ -8,6 +8,8 @@ export interface Draft {
   /** The time as written. */
   readonly clock?: string;
   readonly findings: readonly Finding[];
+  /** A typed line as a whole, to keep where it has no time. */
+  readonly words?: string;
   readonly struck?: string;
   /** A title, comment or heading: needs no time. */
   readonly aside?: true;

@@ -21,7 +21,7 @@ export interface LineContext {
  * draftLine("7:40 pm 284 boils", 1, context).findings.length // 2
  */
 export function draftLine(line: string, number: number, context: LineContext): Draft {
-  const { text, struck } = strikeMarks(plainText(line));
+  const { text, struck } = strikeMarks(withoutListMarks(plainText(line)));
   const marked = struck === undefined ? {} : { struck };
   if (text === "") return { line: number, findings: [], aside: true };
   const comment = /^(?:#|\/\/)\s*/.exec(text);
@@ -34,12 +34,17 @@ export function draftLine(line: string, number: number, context: LineContext): D
     };
   const time = timeInLine(text, context.bareTimes, context.year, context.decimalComma);
   const statement = { of: "line", hasReading: false, hasPour: false, decimalComma: context.decimalComma } as const;
-  if (time === undefined) return { line: number, findings: readStatement(text, statement), ...marked };
+  if (time === undefined) return { line: number, findings: readStatement(text, statement), words: text, ...marked };
   const findings = readStatement(time.rest, statement);
   if (time.mark.shape === "none") {
     return { line: number, mark: time.mark, findings: [{ kind: "remark", text }], aside: true, ...marked };
   }
   return { line: number, mark: time.mark, clock: time.written, findings, ...marked };
+}
+
+/** Without the dash, dot or number that begins an item of a list, and without brackets round the time. */
+function withoutListMarks(text: string): string {
+  return text.replace(/^(?:[-*•·]+ +|\(?\d{1,3}[.)] +)(?=\D*\d)/, "").replace(/^[[(](\d[^\])]{0,24})[\])]/, "$1");
 }
 
 /**

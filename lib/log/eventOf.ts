@@ -20,7 +20,7 @@ const depthWord = /\b(?:depth|deep|liquid (?:level|depth|at)|level|dip ?stick)\b
 const depthAmount = new RegExp(String.raw`(${n}\s?(?:${length})?)`, "i");
 const saltWord = /\b(?:salts?|lye|caustic|nitrates?|nitrites?|saltpeter|saltpetre|hydroxide|naoh|nano[23]|kno3)\b/i;
 const saltAmount = new RegExp(String.raw`(${n}\s?${weight}(?: (?:and )?${n}\s?${weight})?)`, "i");
-const nouns = String.raw`(?:parts?|blades?|knife|knives|pieces?|steel|barrels?|receivers?|slides?|screws?|work|batch|load|rack|basket|sword|swords|guns?|it|them|everything)`;
+const nouns = `(?:parts?|blades?|knife|knives|pieces?|steel|barrels?|receivers?|slides?|screws?|work|batch|load|rack|basket|sword|swords|guns?|it|them|everything)`;
 const moved = String.raw`(?:\s+(?:${n}\s?${weight}|(?:no\.? ?|#)?\d{1,3}|went|go|going|are|is|back|all|now|come|came|coming|taken|put|were|pulled|dropped|lowered|hung|lifted))*\s*[:-]?\s*`;
 const goIn = new RegExp(
   String.raw`\b${nouns}${moved}(?:in|into|under)\b(?!\s+(?:good|bad|great|nice|shape|order))|\b(?:put|hung|lowered|dropped|loaded|dunked|placed|load|drop|hang)\b.{0,30}\b(?:in|into)\b|^(?:in|all in|parts|go in|went in)$|^in\s+${n}\s?${weight}`,

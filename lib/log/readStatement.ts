@@ -13,10 +13,10 @@ export interface StatementContext {
 }
 
 const longest = 600;
-const leadWords = String.raw`(?:(?:bath|temp(?:erature)?|reading|reads?|now|at|is|t|up to|down to|back to|back at|holding|steady|still|about|around|~|=|:)[\s:=]+)*`;
+const leadWords = String.raw`(?:(?:bath|temp(?:erature)?|reading|reads?|now|at|is|t|up to|down to|back to|back at|holding|steady|still|about|around|approx\.?|ca\.?|~|=|:)[\s:=]+)*`;
 const degrees = String.raw`\s?(?:°\s?[fck]?\b|°|deg(?:rees)?\.?\s?[fck]?\b|[fck]\b)`;
 const leading = new RegExp(
-  String.raw`^(${leadWords})([~-]?\s?\d{1,4}(?:[.,]\d+)?)(${degrees})?(?=$|[\s,;!?)]|[^\w.,/:%])`,
+  String.raw`^(${leadWords})([~-]?\s?\d{1,4}(?:[.,]\d+)?)(${degrees})?(?=$|[\s,;!?)]|ish\b|[^\w.,/:%>-])`,
   "i",
 );
 const within = /(?:^|[\s(])(\d{2,4}(?:[.,]\d+)?(?:\s?°\s?[fck]?\b|\s?°|\s?deg(?:rees)?\.?\s?[fck]?\b|\s?[fFCK]\b))/;
@@ -85,6 +85,9 @@ function readPiece(piece: string, context: StatementContext): Finding[] {
       }
     }
     if (small.test(piece)) return [looseNumber(piece, context)];
+    if (!/[\p{L}?!+]/u.test(piece) && !/^-/.test(piece)) {
+      return [notUnderstood(piece, "one temperature, or an amount with its unit", "Write one number: 291, or 24 oz.")];
+    }
   }
   return [
     eventOf(numberWords(piece), piece, context.hasPour && context.of === "note") ?? { kind: "remark", text: piece },
@@ -95,7 +98,8 @@ function leadingReading(piece: string, context: StatementContext): { finding: Fi
   const match = leading.exec(piece);
   if (match === null) return undefined;
   const [whole, lead = "", number = "", degree = ""] = match;
-  const rest = piece.slice(whole.length).trim();
+  const vague = /^\s?(?:ish\b|or so\b|\?+)/i.exec(piece.slice(whole.length))?.[0] ?? "";
+  const rest = piece.slice(whole.length + vague.length).trim();
   const size = Number(number.replace(/[~\s-]/g, "").replace(",", "."));
   const after = piece.slice(whole.length);
   if (degree === "" && (context.hasReading || measureNext.test(after) || (size < 100 && countNext.test(after))))
@@ -103,8 +107,13 @@ function leadingReading(piece: string, context: StatementContext): { finding: Fi
   if (degree !== "" && /^\s?c$/i.test(degree) && size < 40) return undefined;
   if (degree === "" && size < 32) return undefined;
   const amount = `${number.replace(/^-\s?/, "")}${degree}`.trim();
-  const said = lead.replace(/\b(?:bath|temp(?:erature)?|reading|reads?|now|at|is|t)\b|[~=:]/gi, "").trim();
-  const finding: Finding = { kind: "reading", amount: /\babout|around|~/i.test(lead) ? `~${amount}` : amount };
+  const said = lead
+    .replace(/\b(?:bath|temp(?:erature)?|reading|reads?|now|at|is|t|about|around|approx|ca)\b|[~=:.]/gi, "")
+    .trim();
+  const finding: Finding = {
+    kind: "reading",
+    amount: vague !== "" || /\b(?:about|around|approx|ca)\b|~/i.test(lead) ? `~${amount}` : amount,
+  };
   return {
     finding: said === "" ? finding : { ...finding, text: lead.trim() },
     rest: rest.replace(/^[,;:.!)-]\s*/, ""),

@@ -35,7 +35,7 @@ export function splitRows(
     const text = source.lines[index] ?? "";
     const line = source.numbers[index] ?? index + 1;
     if (text.trim() === "" || (index === 0 && /^sep=.\s*$/i.test(text))) continue;
-    if (/^\s*(?:#|\/\/)/.test(text)) rows.push({ line, cells: [text] });
+    if (/^\s*(?:#(?!\s*[,;|\t])|\/\/)/.test(text)) rows.push({ line, cells: [text] });
     else if (quoted !== undefined && opening?.test(text)) {
       const record = closeQuotes(source.lines, index, quoted);
       if (record === undefined) {

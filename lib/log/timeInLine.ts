@@ -43,7 +43,8 @@ export function timeInLine(line: string, bareTimes: boolean, year = 2000, decima
     if (mark === undefined || mark.shape === "number" || impliesTemperature(written)) continue;
     return { mark, written, rest: tidy(prefixed.slice(words.slice(0, count).join(" ").length)) };
   }
-  const bare = bareTimes ? bareNumber.exec(prefixed) : null;
+  const named = prefixed !== line && /^t ?[=+]/i.test(line);
+  const bare = bareTimes || named ? bareNumber.exec(prefixed) : null;
   if (bare?.[1] !== undefined) return made(bare[1], prefixed.slice(bare[0].length), year, decimalComma);
   const inside = later.exec(line);
   const written = inside?.[1] ?? inside?.[2];

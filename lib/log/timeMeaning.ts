@@ -64,7 +64,7 @@ export const timeMeanings: readonly Candidate[] = [
   {
     meaning: "hours and minutes with a point",
     shape: "number",
-    prior: () => -1,
+    prior: (first) => (first !== undefined && first.a >= 1 ? 0 : -2),
     allows: every(({ a, digits = "" }) => /^\d{1,2}\.[0-5]\d$/.test(digits) && a < 24),
   },
   { meaning: "milliseconds", shape: "number", prior: () => -2, allows: every(({ a }) => a % 1 === 0) },

@@ -18,6 +18,6 @@ export function untimed(draft: Draft): Draft {
   if (mark !== undefined || aside) return draft;
   if (badTime === undefined && findings.length > 0 && findings.every(({ kind }) => timeless.has(kind))) return draft;
   const words = findings.map(({ text, amount, unit }) => text ?? [amount, unit].filter(Boolean).join(" "));
-  const text = [badTime, ...words].filter((word) => word !== undefined && word !== "").join(", ");
+  const text = draft.words ?? [badTime, ...words].filter((word) => word !== undefined && word !== "").join(", ");
   return text === "" ? { ...draft, findings: [] } : { ...draft, findings: [{ kind: "remark", text }] };
 }
