@@ -58,7 +58,10 @@ export interface WaterBalance {
   /** kg in the tank at the first boil and at the last row. */
   readonly waterStart: Answer;
   readonly waterEnd: Answer;
-  /** kg of salt for each kg of water at the first boil (hold start where parts went in) and at the end. */
+  /**
+   * kg of salt for each kg of water where the hold begins and ends, if parts went in; else at the first boil and at
+   * the last row.
+   */
   readonly ratioStart: Answer;
   readonly ratioEnd: Answer;
   /** s of the hold inside target ± band, and the hold's length; absent without target and band. */

@@ -58,7 +58,7 @@ export function waterBalance(run: Run, givens: BalanceGivens): WaterBalance {
     {},
     ratios,
   );
-  const ratioEnd = answerOfLn(ask(ratioAsked(fitted, start, end)), {}, ratios);
+  const ratioEnd = answerOfLn(ask(ratioAsked(fitted, start, facts.parts.length > 0 ? hold.end : end)), {}, ratios);
   const poured = pouredOf(prepared);
   const pouredRate = scaled(poured, 1 / Math.max(1, duration), flow);
   const course = courseOf(fitted, prepared);

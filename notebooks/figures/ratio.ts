@@ -63,7 +63,8 @@ export const ratio: FigureMaker = {
         ratioAt: ratioThrough(balance.course),
         ...(pressure ? { pressure } : {}),
         ...(target ? { target } : {}),
-        hold: balance.hold,
+        // Marked where the answer's two ratios stand: at parts in and out. Without parts they are those of the whole log.
+        ...(balance.hold.from === "parts in" ? { hold: balance.hold } : {}),
         ...(partsIn === undefined ? {} : { partsIn }),
       },
       { document, width: input.width, system: input.system, narrow: input.narrow },
