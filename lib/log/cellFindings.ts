@@ -17,8 +17,15 @@ export interface CellContext {
 }
 
 const quick = /^\d{1,7}(?:\.\d{1,9})?$/;
+const vague = String.raw`(?:~|≈|about |approx\.? |ca\.? )?`;
+const doubt = String.raw`(?:\s?(?:±|\+\/-)\s?[\d.,]+\s?[\p{L}%°]{0,6})?`;
+const units = String.raw`(?:fl\.? ?oz|floz|fluid ounces?|oz|ounces?|cups?|c|pints?|pts?|quarts?|qts?|gal(?:lon)?s?|ml|millilit(?:er|re)s?|cl|l|lit(?:er|re)s?|lbs?|pounds?|#|kgs?|kilos?|g|grams?|in|inch(?:es)?|"|cm|mm|ft)\.?`;
+const temperature = new RegExp(
+  String.raw`^${vague}[+-]?\d{1,6}(?:[.,]\d{1,9})?(?:\s?(?:°|deg(?:rees?)?\.?)?\s?(?:f|c|k|fahrenheit|celsius|kelvin)?)\.?${doubt}\??$`,
+  "iu",
+);
 const amount = new RegExp(
-  String.raw`^(?:~|≈|about |approx\.? |ca\.? )?[+-]?\s?${numberSource}(?:\s?(?:±|\+\/-)\s?[\d.,]+)?\s?[^\d?!]{0,20}(?:\s(?:and )?${numberSource}\s?[\p{L}. ]{1,12})?\??$`,
+  String.raw`^${vague}[+-]?\s?${numberSource}(?:\s?${units}(?:\s(?:and )?${numberSource}\s?${units})?)?${doubt}\??$`,
   "iu",
 );
 const kinds = new Map<string, EntryKind>([
@@ -71,8 +78,15 @@ function amountFindings(text: string, kind: EntryKind, column: Column, context: 
   if (struck !== undefined) {
     return amountFindings(struck.trim(), kind, column, context).map((finding) => ({ ...finding, struck: true }));
   }
-  const figures = numberWords(text);
-  if (amount.test(figures)) {
+  const over = /^(?=.*\d.*~~|~~.*\d)([^~]*)~~([^~]+)~~([^~]*)$/.exec(text);
+  if (over) {
+    const [, before = "", crossed = "", behind = ""] = over;
+    const old = amountFindings(`~~${crossed}~~`, kind, column, context).map(({ trouble: _, ...finding }) => finding);
+    return [...old, ...amountFindings(`${before} ${behind}`.trim(), kind, column, context)];
+  }
+  const bracket = /^(.*?\d.*?)\s*\([^)]*\)$/.exec(text) ?? /^\((.*)\)$/.exec(text);
+  const figures = numberWords(bracket?.[1] ?? text);
+  if ((kind === "reading" ? temperature : amount).test(figures)) {
     const bare = figures.replace(/\s?\?$/, "");
     const size = bareNumber(bare, context.decimalComma);
     if (kind === "addition" && size < 0) {
@@ -85,13 +99,23 @@ function amountFindings(text: string, kind: EntryKind, column: Column, context: 
       ];
     }
     if (kind === "addition" && size === 0) return [];
-    return [{ kind, amount: bare.replace(/^\+\s?/, ""), ...(namesUnit(bare) && hasUnit(bare, kind) ? place : unit) }];
+    const said = bracket === null ? {} : { text };
+    return [
+      { kind, amount: bare.replace(/^\+\s?/, ""), ...said, ...(namesUnit(bare) && hasUnit(bare, kind) ? place : unit) },
+    ];
   }
-  const findings = readStatement(text, { ...context, of: kind === "reading" ? "line" : "note", hasPour: false });
+  const spoken = kind === "reading" || kind === "addition" ? "line" : "note";
+  const findings = readStatement(text, { ...context, of: spoken, hasReading: kind !== "reading", hasPour: false });
   if (findings.some((finding) => finding.kind === kind)) return findings;
-  if (findings.some((finding) => finding.kind !== "remark") && !/^[-+\d]/.test(text)) return findings;
+  const other = findings.some((finding) => finding.kind !== "remark" && finding.kind !== kind);
+  if (other && (!/^[-+\d]/.test(text) || (kind === "reading" && pours(findings)))) return findings;
   const [wanted, remedy] = expected.get(kind) ?? ["a number", "Correct the number."];
   return [notUnderstood(text, `${wanted} under "${column.heading}"`, remedy)];
+}
+
+/** A pour with its unit that stands one column too far to the left, as in a row without a reading. */
+function pours(findings: readonly Finding[]): boolean {
+  return findings.some(({ kind, amount = "" }) => kind === "addition" && namesUnit(amount));
 }
 
 function hasUnit(text: string, kind: EntryKind): boolean {

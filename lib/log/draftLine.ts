@@ -1,4 +1,5 @@
 import type { Draft } from "./draft.ts";
+import type { Finding } from "./finding.ts";
 import { plainText } from "./plainText.ts";
 import { readStatement } from "./readStatement.ts";
 import { strikeMarks } from "./strikeMarks.ts";
@@ -21,7 +22,13 @@ export interface LineContext {
  * draftLine("7:40 pm 284 boils", 1, context).findings.length // 2
  */
 export function draftLine(line: string, number: number, context: LineContext): Draft {
-  const { text, struck } = strikeMarks(withoutListMarks(plainText(line)));
+  const whole = plainText(line);
+  const crossed = /^(?!~~)(.*?)~~([^~]+)~~(?=.*\S)(.*)$/.exec(whole);
+  if (crossed) {
+    const [, before = "", over = "", behind = ""] = crossed;
+    return withCrossed(draftLine(`${before} ${behind}`, number, context), over, context);
+  }
+  const { text, struck } = strikeMarks(withoutListMarks(whole));
   const marked = struck === undefined ? {} : { struck };
   if (text === "") return { line: number, findings: [], aside: true };
   const comment = /^(?:#|\/\/)\s*/.exec(text);
@@ -40,6 +47,13 @@ export function draftLine(line: string, number: number, context: LineContext): D
     return { line: number, mark: time.mark, findings: [{ kind: "remark", text }], aside: true, ...marked };
   }
   return { line: number, mark: time.mark, clock: time.written, findings, ...marked };
+}
+
+/** A row with one of its amounts written over: both are kept, the crossed-out one struck. */
+function withCrossed(draft: Draft, over: string, { decimalComma }: LineContext): Draft {
+  const said = readStatement(over, { of: "line", hasReading: false, hasPour: false, decimalComma });
+  const struck = said.map(({ trouble: _, ...finding }): Finding => ({ ...finding, struck: true }));
+  return { ...draft, findings: [...struck, ...draft.findings] };
 }
 
 /** Without the dash, dot or number that begins an item of a list, and without brackets round the time. */

@@ -41,6 +41,7 @@ const pourWord = new RegExp(
   String.raw`\b(?:water|add(?:ed)?|pour(?:ed)?|topped(?: up| off)?(?: with)?|top(?: up|-up)|make-?up(?: water)?)\b[\s:=+]*(${n})(?=$|[\s.!])(?!\s*(?:blades?|parts?|knives|pieces?|more))`,
   "i",
 );
+const waterBehind = new RegExp(String.raw`^(${n})\s(?:of )?(?:water|h2o)\b`, "i");
 const takenOut = /\b(?:removed|took out|ladled|bailed|spill(?:ed|t)|lost|dipped out|drained)\b/i;
 
 /**
@@ -137,8 +138,12 @@ function pourEvent(text: string, said: string): Finding | undefined {
       .find((part) => part !== undefined) ||
       undefined) ??
     pour.exec(text)?.[1] ??
-    pourWord.exec(text)?.[1];
+    pourWord.exec(text)?.[1] ??
+    waterBehind.exec(text)?.[1];
   if (amount === undefined) return undefined;
+  if (/\d\s*(?:x|×|\*|times)\s*\d/i.test(text)) {
+    return notUnderstood(said, "one amount of water", "Write the sum: 16 oz instead of 2 x 8 oz.");
+  }
   if (plus?.[1] === "-" || takenOut.test(text)) {
     return notUnderstood(
       said,

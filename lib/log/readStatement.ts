@@ -19,8 +19,12 @@ const leading = new RegExp(
   String.raw`^(${leadWords})([~-]?\s?\d{1,4}(?:[.,]\d+)?)(${degrees})?(?=$|[\s,;!?)]|ish\b|[^\w.,/:%>-])`,
   "i",
 );
-const within = /(?:^|[\s(])(\d{2,4}(?:[.,]\d+)?(?:\s?°\s?[fck]?\b|\s?°|\s?deg(?:rees)?\.?\s?[fck]?\b|\s?[fFCK]\b))/;
+const within =
+  /(?:^|[\s(])(\d{2,4}(?:[.,]\d+)?(?:\s?°\s?[fckFCK]\b|\s?°|\s?deg(?:rees)?\.?\s?[fckFCK]?\b|\s?[fFCK]\b))/;
 const trailing = /(?:^|\s)(?:at |@ |= ?)?(\d{2,3}(?:[.,]\d+)?)$/;
+/** Words before a number that make it an amount rather than a temperature. */
+const amountBefore =
+  /^(?:water|h2o|add(?:ed)?|pour(?:ed)?|jug|pail|bucket|cylinder|propane|depth|level|(?:burner|fire|valve)(?: to)?)\s*[:=+]?\s*$/i;
 const measureNext =
   /^\s*(?:fl\b|floz|oz\b|ounces?|cups?|c\b|pints?|pts?\b|quarts?|qts?\b|gals?\b|gallons?|ml\b|cl\b|l\b|lit(?:er|re)|lbs?\b|pounds?|#|kgs?\b|g\b|grams?|%|\/|inch|cm\b|mm\b|"|'|ft\b|turns?|psi|min)/i;
 const countNext = /^\s*(?:blades?|parts?|pieces?|knives|knife|more\b|x\b)/i;
@@ -60,7 +64,7 @@ export function readStatement(text: string, context: StatementContext): Finding[
 function pieces(plain: string): string[] {
   return plain
     .split(
-      /[;|]|,(?!\d)|,(?=\d{3}\s*(?:°|f\b))|\.\s+(?=\D)|\s+(?:-+|\/|&|\/\/)\s+|\s+(?:and|then)\s+(?!a?\s*(?:half|quarter|\d))|(?<=[\d\p{L}°%)])\s*(?=\+\s?[\d½¼¾])/u,
+      /[;|]|,(?!\d)|,(?=\d{3}\s*(?:°|f\b))|(?<!\b(?:fl|approx|ca))\.\s+(?=\D)|\s+(?:-+|—|\/|&|\/\/)\s+|\s+(?:and|then)\s+(?!a?\s*(?:half|quarter|\d))|(?<=[\d\p{L}°%)])\s*(?=\+\s?[\d½¼¾])/u,
     )
     .map((piece) => piece.trim())
     .filter((piece) => /[\p{L}\p{N}?!½¼¾]/u.test(piece));
@@ -76,7 +80,8 @@ function readPiece(piece: string, context: StatementContext): Finding[] {
     if (!context.hasReading) {
       const inside = within.exec(piece) ?? trailing.exec(piece);
       const amount = inside?.[1];
-      if (inside && amount !== undefined && inside[0].length < piece.length && isTemperature(amount)) {
+      const named = /[°a-z]/i.test(amount ?? "") || !amountBefore.test(piece.slice(0, inside?.index));
+      if (inside && amount !== undefined && inside[0].length < piece.length && named && isTemperature(amount)) {
         const rest = `${piece.slice(0, inside.index)} ${piece.slice(inside.index + inside[0].length)}`
           .replace(/\s+/g, " ")
           .trim();

@@ -40,7 +40,8 @@ export function timeInLine(line: string, bareTimes: boolean, year = 2000, decima
       .replace(/[,;:]$/, "");
     if (!/\d|noon|midnight/i.test(written) || written.length < 2) continue;
     const mark = timeMark(written, year, decimalComma);
-    if (mark === undefined || mark.shape === "number" || impliesTemperature(written)) continue;
+    const rest = words.slice(count).join(" ");
+    if (mark === undefined || mark.shape === "number" || impliesLength(written, rest)) continue;
     return { mark, written, rest: tidy(prefixed.slice(words.slice(0, count).join(" ").length)) };
   }
   const named = prefixed !== line && /^t ?[=+]/i.test(line);
@@ -58,8 +59,8 @@ export function timeInLine(line: string, bareTimes: boolean, year = 2000, decima
 }
 
 /** "5' 3" and other lengths that could be feet, inches or minutes are no times at the start of a line. */
-function impliesTemperature(written: string): boolean {
-  return /['"]/.test(written);
+function impliesLength(written: string, rest: string): boolean {
+  return /['"]/.test(written) && !(/^\d{1,3}'$/.test(written) && /^\d{3}(?![\d"])/.test(rest));
 }
 
 function made(written: string, rest: string, year: number, decimalComma: boolean): LineTime | undefined {
@@ -69,7 +70,7 @@ function made(written: string, rest: string, year: number, decimalComma: boolean
 
 function tidy(rest: string): string {
   return rest
-    .replace(/^\s*(?:[-:,;=>|]+(?=\s|[^\d\s])|[:,;=>|]+)\s*/, "")
+    .replace(/^\s*(?:[-—:,;=>|]+(?=\s|[^\d\s])|[:,;=>|]+)\s*/, "")
     .replace(/\s+/g, " ")
     .trim();
 }

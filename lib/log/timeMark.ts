@@ -41,10 +41,10 @@ const unitLength =
  */
 export function timeMark(text: string, year = 2000, decimalComma = false): TimeMark | undefined {
   const quick = simplePair.exec(text);
-  if (quick) return { shape: "pair", a: Number(quick[1]), b: Number(quick[2]), c: 0 };
+  if (quick) return sound({ shape: "pair", a: Number(quick[1]), b: Number(quick[2]), c: 0 });
   if (simpleNumber.test(text)) return { shape: "number", a: Number(text), b: 0, c: 0, digits: text };
   const triple = simpleTriple.exec(text);
-  if (triple) return { shape: "triple", a: Number(triple[1]), b: Number(triple[2]), c: Number(triple[3]) };
+  if (triple) return sound({ shape: "triple", a: Number(triple[1]), b: Number(triple[2]), c: Number(triple[3]) });
   const iso = simpleIso.exec(text);
   if (iso) {
     const [, y, month, day, a, b, c, zone] = iso;
@@ -55,13 +55,18 @@ export function timeMark(text: string, year = 2000, decimalComma = false): TimeM
     }
   }
   if (text.length > 64) return undefined;
-  const plain = plainText(text).replace(/^(?:~|about |abt |approx\.? |ca\.? |t ?[=+] ?|at |@ ?|\+(?=\d+:))/i, "");
+  const bare = plainText(text).replace(
+    /^(?:~|about |abt |approx\.? |ca\.? |t ?[=+] ?|at |@ ?|\+(?=\d+(?::|\s?[a-z]))|(?:mon|tues?|wed(?:nes)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?,?\.? )/i,
+    "",
+  );
+  const plain = bare.includes(":") ? bare.replace(/\s?(?:[ECMP][SD]T|h|hrs?|o'clock)$/, "") : bare;
   if (plain === "") return undefined;
   const date = readDate(plain, year);
   if (date === undefined) return clockMark(plain, decimalComma);
   const rest = plain
     .slice(date.length)
     .replace(/^(?:\s?T(?=\d)|\s?[,@-]\s?|\s+at\s+|\s+)/i, "")
+    .replace(/^([01]\d|2[0-3])([0-5]\d)([0-5]\d)?$/, (_, hour, minute, second = "00") => `${hour}:${minute}:${second}`)
     .trim();
   if (rest === "") return { shape: "none", a: 0, b: 0, c: 0, date };
   const mark = clockMark(rest, decimalComma);
@@ -83,7 +88,7 @@ function clockMark(text: string, decimalComma: boolean): TimeMark | undefined {
     }
     const parts = { a: Number(a), b: Number(b), c: c === undefined ? 0 : Number(c.replace(",", ".")) };
     const shape = c === undefined ? "pair" : "triple";
-    return { shape, ...parts, ...halfOf(half, parts.a), ...zoneOf(zone) };
+    return sound({ shape, ...parts, ...halfOf(half, parts.a), ...zoneOf(zone) });
   }
   const dotted = dottedClock.exec(text);
   if (dotted)
@@ -101,8 +106,14 @@ function clockMark(text: string, decimalComma: boolean): TimeMark | undefined {
     const part = (written: string | undefined) => (written === undefined ? 0 : Number(written.replace(",", ".")));
     return { shape: "length", a: part(length[1]) * 3600 + part(length[2]) * 60 + part(length[3]), b: 0, c: 0 };
   }
-  const number = decimalComma ? text.replace(",", ".") : text;
+  const thousands = !decimalComma && /^\d{1,3}(?:,\d{3})+(?:\.\d+)?$/.test(text);
+  const number = decimalComma ? text.replace(",", ".") : thousands ? text.replaceAll(",", "") : text;
   return simpleNumber.test(number) ? { shape: "number", a: Number(number), b: 0, c: 0, digits: number } : undefined;
+}
+
+/** No clock and no timer shows 7:60. */
+function sound(mark: TimeMark): TimeMark | undefined {
+  return mark.b < 60 && mark.c < 60 ? mark : undefined;
 }
 
 function halfOf(letter: string | undefined, hour: number): { half?: 0 | 12 } {

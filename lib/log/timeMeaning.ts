@@ -40,7 +40,7 @@ export const timeMeanings: readonly Candidate[] = [
   {
     meaning: "minutes",
     shape: "number",
-    prior: (first) => nearNothing(first, 60, 1.2),
+    prior: (first) => nearNothing(first, /^\d{1,2}\.[0-5]\d$/.test(first?.digits ?? "") ? 3 : 60, 1.2),
     allows: every(({ a }) => Math.abs(a) < 1e5),
   },
   {

@@ -11,7 +11,10 @@ const mostRows = 12;
  * @param rows all rows of the log
  * @returns rows with the headings first
  * @example
- * turnTable([{ line: 1, cells: ["Time", "0:00"] }, { line: 2, cells: ["Temp F", "284"] }])[0]?.cells // ["Time", "Temp F"]
+ * turnTable([
+ *   { line: 1, cells: ["Time", "0:00", "1:30"] },
+ *   { line: 2, cells: ["Temp F", "284", "285"] },
+ * ])[0]?.cells // ["Time", "Temp F"]
  */
 export function turnTable(rows: readonly Row[]): readonly Row[] {
   if (rows.length < 2 || rows.length > mostRows) return rows;

@@ -78,6 +78,21 @@ const shapes = [
     questions: ["temperature unit: °F"],
   },
   {
+    file: "cells-with-words.csv",
+    entries: [
+      "0 reading 284 °F",
+      "0 addition 8 fl oz",
+      "300 reading 284 °F",
+      "300 remark 'rising'",
+      "300 remark '2 x 8 oz'",
+      "540 reading 285 °F",
+      "540 addition 8 fl oz",
+      "540 addition 4 fl oz",
+    ],
+    problems: ["3: 2 x 8 oz"],
+    questions: ["pour on a reading's row: before the pour"],
+  },
+  {
     file: "clock-past-midnight-24.csv",
     entries: ["0 reading 284 °F", "480 reading 286 °F", "960 reading 288 °F", "2460 reading 290 °F"],
     problems: [],
@@ -96,6 +111,22 @@ const shapes = [
     entries: ["0 reading 284 °F", "480 reading 286 °F", "960 reading 288 °F", "4320 reading 290 °F"],
     problems: [],
     questions: [],
+  },
+  {
+    file: "columns-of-state.csv",
+    entries: [
+      "0 reading 284 °F",
+      "0 burner 1",
+      "300 reading 288 °F",
+      "300 parts in 'in'",
+      "600 reading 290 °F",
+      "600 burner 0.75",
+      "600 addition 8 fl oz",
+      "900 reading 290 °F",
+      "900 parts out 'out'",
+    ],
+    problems: [],
+    questions: ["pour on a reading's row: before the pour"],
   },
   {
     file: "date-column.csv",
@@ -117,6 +148,12 @@ const shapes = [
     problems: [],
     questions: [],
     start: "2026-11-23T19:40",
+  },
+  {
+    file: "dotted-clock.txt",
+    entries: ["0 reading 284 °F", "360 reading 291 °F", "660 addition 24 fl oz", "1800 reading 289 °F"],
+    problems: [],
+    questions: ["time: hours and minutes with a point"],
   },
   {
     file: "empty.txt",
@@ -176,6 +213,13 @@ const shapes = [
     questions: [],
   },
   {
+    file: "impossible-times.csv",
+    entries: ["0 reading 284 °F", "0 remark '7:60 pm, 285 °F'", "660 reading 286 °F"],
+    problems: ["3: 7:60 pm"],
+    questions: [],
+    start: "T19:40",
+  },
+  {
     file: "iso-zone.csv",
     entries: ["0 reading 144 °C", "300 reading 145 °C"],
     problems: [],
@@ -200,6 +244,21 @@ const shapes = [
     entries: ["0 reading 284 °F", "0 depth 3.5 in", "0 level 4 qt", "… 14 in all", "1200 cylinder 30.1 lb"],
     problems: [],
     questions: [],
+  },
+  {
+    file: "list-with-title.txt",
+    entries: [
+      "0 remark 'Bath run 11/23/26'",
+      "0 reading 284 °F",
+      "0 remark 'boiling'",
+      "360 reading 291 °F",
+      "360 parts in 'parts in'",
+      "660 addition 3 cup",
+      "1800 remark 'done'",
+    ],
+    problems: [],
+    questions: [],
+    start: "2026-11-23T19:40",
   },
   {
     file: "milliseconds.csv",
@@ -273,6 +332,12 @@ const shapes = [
   {
     file: "pipe-table.txt",
     entries: ["0 reading 284 °F", "300 reading 286 °F", "300 addition 8 fl oz", "300 remark 'stirred'"],
+    problems: [],
+    questions: ["pour on a reading's row: before the pour"],
+  },
+  {
+    file: "rows-on-one-line.txt",
+    entries: ["0 reading 284 °F", "150 reading 285 °F", "300 reading 286 °F", "300 addition 8 fl oz"],
     problems: [],
     questions: ["pour on a reading's row: before the pour"],
   },
@@ -391,6 +456,19 @@ const shapes = [
     questions: ["temperature unit: °F"],
   },
   {
+    file: "scrap-vague.txt",
+    entries: [
+      "0 reading 284 °F",
+      "600 reading 290 °F",
+      "1200 reading 290 °F",
+      "1500 remark '284-286'",
+      "1800 remark '28 6'",
+    ],
+    problems: ["4: 284-286", "5: 28 6"],
+    questions: [],
+    start: "T19:40",
+  },
+  {
     file: "scrap-words-first.txt",
     entries: ["0 reading 291 °F", "180 reading 292 °F", "180 addition 8 fl oz", "360 reading 291 °F"],
     problems: [],
@@ -444,6 +522,18 @@ const shapes = [
     problems: [],
     questions: [],
     start: "T19:40",
+  },
+  {
+    file: "table-across.csv",
+    entries: [
+      "0 reading 284 °F",
+      "150 reading 285 °F",
+      "150 addition 8 fl oz",
+      "300 reading 286 °F",
+      "570 reading 287 °F",
+    ],
+    problems: [],
+    questions: ["pour on a reading's row: before the pour"],
   },
   {
     file: "timer-75-minutes.csv",
