@@ -135,12 +135,15 @@ export function waterLine(g: LineGivens): WaterLine {
     const effect = pourEffect.value + pourEffect.u * at(z, iPour);
     const cup = 1 + g.cup.allNight * at(z, iCup);
     const own = g.water.value * Math.exp(g.water.relative * at(z, iWater));
+    // Asked of the bath at the start itself, nothing is poured yet: what is on the first row counts as poured since.
+    const unpoured = !Number.isFinite(order) && time <= g.start + 1e-6;
     let poured = 0;
     g.pours.forEach((pour, i) => {
       const each = 1 + g.cup.eachPour * at(z, at(iEach, i));
       const shift = g.pourTime * at(z, at(iTime, i));
       const kg = pour.mass * cup * each;
-      const shown = shownAt(pour, time, order, shift, tMix, tLag);
+      const share = (mix: number, slow: number) => (unpoured ? 0 : shownAt(pour, time, order, shift, mix, slow));
+      const shown = share(tMix, tLag);
       const rateShown = shownRateAt(pour, time, order, shift, tMix, tLag);
       poured += kg * shown;
       const perKilogram = effect * shown;
@@ -148,11 +151,8 @@ export function waterLine(g: LineGivens): WaterLine {
       waterBy[at(iEach, i)] = pour.mass * cup * g.cup.eachPour * perKilogram;
       waterBy[at(iTime, i)] = -kg * effect * rateShown * g.pourTime;
       waterBy[iMixing] =
-        at(waterBy, iMixing) +
-        (kg * effect * (shownAt(pour, time, order, shift, tMix * 1.01, tLag) - shown) * 0.6) / Math.log(1.01);
-      waterBy[iLag] =
-        at(waterBy, iLag) +
-        (kg * effect * (shownAt(pour, time, order, shift, tMix, tLag * 1.01) - shown) * 0.6) / Math.log(1.01);
+        at(waterBy, iMixing) + (kg * effect * (share(tMix * 1.01, tLag) - shown) * 0.6) / Math.log(1.01);
+      waterBy[iLag] = at(waterBy, iLag) + (kg * effect * (share(tMix, tLag * 1.01) - shown) * 0.6) / Math.log(1.01);
       steamBy[iCup] = at(steamBy, iCup) - (effect - 1) * pour.mass * each * g.cup.allNight * shown;
       steamBy[at(iEach, i)] = -(effect - 1) * pour.mass * cup * g.cup.eachPour * shown;
     });

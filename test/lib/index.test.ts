@@ -120,6 +120,15 @@ test("waterBalance of a steady hold: what boils off is what was poured", () => {
   expectSound(found);
 });
 
+test("the accounts of a balance close: start and pours less what boiled off is the end", () => {
+  // The first row's pour is one of those poured, so it is not in the water at the start.
+  const { waterStart, waterEnd, poured, pouredRate, boilOff, makeUp, ratioStart, ratioEnd } = balance(steady);
+  expect(waterStart.value + poured.value - 3600 * boilOff.value).toBeCloseTo(waterEnd.value, 1);
+  expect(ratioStart.value / ratioEnd.value).toBeCloseTo(1, 2);
+  // A bath that ended as it began was given exactly its make-up water.
+  expect(makeUp.value / pouredRate.value).toBeCloseTo(1, 2);
+});
+
 test("waterBalance gives each answer as value, doubt, 95 % interval and a measured value", () => {
   const found = balance(steady);
   for (const name of answers) {
