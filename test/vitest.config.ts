@@ -19,7 +19,7 @@ export default defineConfig({
           name: "unit",
           include: ["test/**/*.test.ts"],
           exclude: ["test/pages/**", "**/node_modules/**"],
-          setupFiles: ["test/support/consoleFails.ts", "test/support/noNetwork.ts"],
+          setupFiles: ["test/support/consoleFails.ts", "test/support/noNetwork.ts", "test/support/oneSeed.ts"],
           testTimeout: 20_000,
           sequence: { groupOrder: 0 },
         },
