@@ -10,7 +10,7 @@ export default defineConfig(({ mode }) => {
     publicDir: false,
     envDir: false,
     plugins: [single ? oneFile() : policyOfSite()],
-    worker: { format: "es" },
+    worker: { format: "iife" },
     build: {
       outDir: fileURLToPath(new URL("../dist", import.meta.url)),
       target: "es2022",

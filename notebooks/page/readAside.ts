@@ -1,6 +1,6 @@
 import { readLog } from "../../lib/log/index.ts";
 import type { Hints, LogReading } from "../../lib/log/types.ts";
-import type { ReadLogDone } from "./readLogJob.ts";
+import type { ReadLogDone, ReadLogJob } from "./readLogJob.ts";
 import ReadLogWorker from "./readLogJob.ts?worker&inline";
 
 /** Characters from which a log is read off the page's thread: below it reading takes a few milliseconds. */
@@ -45,5 +45,6 @@ export function readAside(text: string, hints: Hints): Aside {
       resolve(readLog(text, hints));
     };
   });
+  worker.postMessage({ id, text, hints } satisfies ReadLogJob);
   return { reading, stop: () => stop() };
 }
