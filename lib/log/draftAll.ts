@@ -9,6 +9,8 @@ import { draftTitle, isTitle } from "./draftTitle.ts";
 import { draftWords } from "./draftWords.ts";
 import { findHeading } from "./findHeading.ts";
 import { inferColumns } from "./inferColumns.ts";
+import { isBlank } from "./isBlank.ts";
+import { plainText } from "./plainText.ts";
 import type { Inquiry } from "./settle.ts";
 import { severalTimes } from "./severalTimes.ts";
 import type { Row } from "./splitRows.ts";
@@ -61,7 +63,7 @@ export function draftAll(
   }
   const body = rows.slice(table.from);
   const leftAside = chooseBath(table.columns, body, decimalComma, inquiry, table.line);
-  const skipped = unknownColumns(table, body.length > mostRemarkedRows, inquiry);
+  const skipped = unknownColumns(table, body, inquiry);
   const context = {
     columns: table.columns,
     leftAside: new Set([...leftAside, ...skipped]),
@@ -84,8 +86,12 @@ export function draftAll(
 }
 
 /** Reports the columns whose headings are not understood; gives their places where there are too many rows to keep. */
-function unknownColumns(table: Table, tooMany: boolean, inquiry: Inquiry): readonly number[] {
-  const unknown = table.columns.filter(({ role, heading }) => role === "unknown" && !/^column \d/.test(heading));
+function unknownColumns(table: Table, body: readonly Row[], inquiry: Inquiry): readonly number[] {
+  const tooMany = body.length > mostRemarkedRows;
+  const filled = (index: number) => body.some(({ cells }) => !isBlank(plainText(cells[index] ?? "")));
+  const unknown = table.columns.filter(
+    ({ role, heading, index }) => role === "unknown" && (!/^column \d/.test(heading) || filled(index)),
+  );
   for (const { heading } of unknown) {
     inquiry.problems.push({
       line: table.line,

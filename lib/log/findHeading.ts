@@ -29,7 +29,7 @@ export function findHeading(rows: readonly Row[], separator: Separator): Table |
       const { role, unit } = heading(below === "" ? cell : `${cell} (${below.replace(/[()[\]]/g, "")})`);
       const start = split.starts?.[index];
       const place = start === undefined ? {} : { start };
-      const name = plainText(cell) === "" ? `column ${index + 1}` : split.starts === undefined ? plainText(cell) : cell;
+      const name = plainText(cell) === "" ? `column ${index + 1}` : split.starts === undefined ? cell.trim() : cell;
       return { index, role, heading: name, ...(unit === undefined ? {} : { unit }), ...place };
     });
     return { columns, from: at + (units === undefined ? 1 : 2), line: row.line, headingText: row.cells.join("\u0001") };

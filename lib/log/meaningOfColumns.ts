@@ -31,7 +31,7 @@ const says = new Map<Role, string>([
   ["struck", "crossed out"],
   ["row number", "number of the row, left out"],
   ["other temperature", "not the bath's temperature, left aside"],
-  ["unknown", "not known, kept as remarks"],
+  ["unknown", "not known"],
 ]);
 
 /**

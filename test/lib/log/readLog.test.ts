@@ -98,6 +98,15 @@ test("readLog skips none of a logger's 100,000 rows", () => {
   expect([problems, questions]).toEqual([[], []]);
 });
 
+test("readLog says so where a logger's column without a heading is left out", () => {
+  const text = Array.from({ length: 3000 }, (_, second) => `${second},284.5,21`).join("\n");
+  const { run, problems } = readLog(text);
+  expect(run.entries.every(({ kind }) => kind === "reading")).toBe(true);
+  expect(problems).toEqual([
+    expect.objectContaining({ read: "column 3", remedy: expect.stringContaining("left out") }),
+  ]);
+});
+
 test.each([
   ["one long word", "x".repeat(1e6)],
   ["one long number", `7:40 ${"1".repeat(1e6)}`],
