@@ -28,6 +28,8 @@ export function readDate(text: string, year: number): WrittenDate | undefined {
     const style = slash[2] === "." ? "dot" : "slash";
     return made(style, [Number(slash[1]), Number(slash[3]), fullYear(slash[4] ?? "")], slash[0].length);
   }
+  const short = /^(\d{1,2})\/(\d{1,2})(?=,? +\d{1,2}:\d\d)/.exec(text);
+  if (short) return made("slash", [Number(short[1]), Number(short[2]), year], short[0].length);
   const day = weekday.exec(text)?.[0].length ?? 0;
   const rest = text.slice(day);
   const monthFirst = /^([a-z]{3})[a-z]{0,6}\.? (\d{1,2})(?:st|nd|rd|th)?(?:,? (\d{4})|,)?(?![\d:])/i.exec(rest);

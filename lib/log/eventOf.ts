@@ -34,7 +34,7 @@ const partsWeight = new RegExp(String.raw`(${n}\s?${weight})`, "i");
 const signed = new RegExp(String.raw`^([+-])\s?(${n}(?:\s?(?:${liquid}|${weight}))?)`, "i");
 const pour = new RegExp(String.raw`(${n}\s?${liquid}(?:\s(?:and )?${n}\s?${liquid})?)`, "i");
 const waterWeight = new RegExp(
-  String.raw`(${n}\s?${weight})\s?(?:of )?(?:water|h2o)\b|\b(?:water|h2o)\b[\s:=+]*(${n}\s?${weight})`,
+  String.raw`(${n}\s?${weight}(?: (?:and )?${n}\s?${weight})?)\s?(?:of )?(?:water|h2o)\b|\b(?:water|h2o)\b[\s:=+]*(${n}\s?${weight})`,
   "i",
 );
 const pourWord = new RegExp(

@@ -28,6 +28,7 @@ const amountBefore =
 const measureNext =
   /^\s*(?:fl\b|floz|oz\b|ounces?|cups?|c\b|pints?|pts?\b|quarts?|qts?\b|gals?\b|gallons?|ml\b|cl\b|l\b|lit(?:er|re)|lbs?\b|pounds?|#|kgs?\b|g\b|grams?|%|\/|inch|cm\b|mm\b|"|'|ft\b|turns?|psi|min)/i;
 const countNext = /^\s*(?:blades?|parts?|pieces?|knives|knife|more\b|x\b)/i;
+const bareWeight = new RegExp(`^${numberSource}\\s?(?:lbs?|pounds?|kgs?|kilos?|g|grams?)\\.?$`, "i");
 const small = new RegExp(`^${numberSource}$`);
 
 /**
@@ -57,6 +58,7 @@ export function readStatement(text: string, context: StatementContext): Finding[
       else findings.push(finding);
     }
   }
+  if (bareWeight.test(plain) && context.of === "line" && !context.hasPour) return [{ kind: "addition", amount: plain }];
   const only = findings.length === 1 ? findings[0] : undefined;
   return only?.kind === "remark" && !only.trouble ? [{ ...only, text: plain }] : findings;
 }
@@ -66,7 +68,7 @@ function pieces(plain: string): string[] {
     .split(
       /[;|]|,(?!\d)|,(?=\d{3}\s*(?:°|f\b))|(?<!\b(?:fl|approx|ca))\.\s+(?=\D)|\s+(?:-+|—|\/|&|\/\/)\s+|\s+(?:and|then)\s+(?!a?\s*(?:half|quarter|\d))|(?<=[\d\p{L}°%)])\s*(?=\+\s?[\d½¼¾])/u,
     )
-    .map((piece) => piece.trim())
+    .map((piece) => piece.trim().replace(/^([\d.,]*\d)\.$/, "$1"))
     .filter((piece) => /[\p{L}\p{N}?!½¼¾]/u.test(piece));
 }
 
@@ -74,8 +76,10 @@ function readPiece(piece: string, context: StatementContext): Finding[] {
   if (context.of === "line") {
     const reading = leadingReading(piece, context);
     if (reading !== undefined) {
-      const rest = reading.rest === "" ? [] : readPiece(reading.rest, { ...context, hasReading: true });
-      return [reading.finding, ...rest];
+      if (reading.rest === "") return [reading.finding];
+      if (bareWeight.test(reading.rest) && !context.hasPour)
+        return [reading.finding, { kind: "addition", amount: reading.rest }];
+      return [reading.finding, ...readPiece(reading.rest, { ...context, hasReading: true })];
     }
     if (!context.hasReading) {
       const inside = within.exec(piece) ?? trailing.exec(piece);
@@ -93,6 +97,10 @@ function readPiece(piece: string, context: StatementContext): Finding[] {
     if (!/[\p{L}?!+]/u.test(piece) && !/^-/.test(piece)) {
       return [notUnderstood(piece, "one temperature, or an amount with its unit", "Write one number: 291, or 24 oz.")];
     }
+  }
+  if (bareWeight.test(piece)) {
+    const remedy = `Write what it is: "${piece} water", "salt ${piece}" or "parts in ${piece}".`;
+    return [notUnderstood(piece, "what was weighed", remedy)];
   }
   return [
     eventOf(numberWords(piece), piece, context.hasPour && context.of === "note") ?? { kind: "remark", text: piece },

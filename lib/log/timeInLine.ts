@@ -15,6 +15,8 @@ const later = new RegExp(
   "i",
 );
 const bareNumber = /^(-?\d{1,6}(?:[.,]\d+)?)(?=[\s,;:]|$)/;
+/** A date whose comma was taken for the mark between two cells. */
+const dateThenTime = /^(\p{L}{3,9}\.? \d{1,2}(?:st|nd|rd|th)?|\d{1,2}(?:st|nd|rd|th)? \p{L}{3,9}); (?=\d{1,2}:\d\d)/u;
 const longestPrefix = 5;
 
 /**
@@ -31,7 +33,7 @@ const longestPrefix = 5;
 export function timeInLine(line: string, bareTimes: boolean, year = 2000, decimalComma = false): LineTime | undefined {
   const quick = usual.exec(line);
   if (quick?.[1] !== undefined) return made(quick[1], line.slice(quick[0].length), year, decimalComma);
-  const prefixed = line.replace(/^(?:at |@ ?|t ?[=+] ?)/i, "");
+  const prefixed = line.replace(/^(?:at |@ ?|t ?[=+] ?)/i, "").replace(dateThenTime, "$1, ");
   const words = prefixed.slice(0, 80).split(" ").slice(0, longestPrefix);
   for (let count = words.length; count > 0; count -= 1) {
     const written = words
@@ -70,7 +72,7 @@ function made(written: string, rest: string, year: number, decimalComma: boolean
 
 function tidy(rest: string): string {
   return rest
-    .replace(/^\s*(?:[-—:,;=>|]+(?=\s|[^\d\s])|[:,;=>|]+)\s*/, "")
+    .replace(/^\s*(?:[-—:,;=>|]+(?=\s|[^\d\s])|[:,;=>|/]+)\s*/, "")
     .replace(/\s+/g, " ")
     .trim();
 }
