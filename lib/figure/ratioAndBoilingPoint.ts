@@ -134,13 +134,13 @@ function drawHoldEnds(data: RatioAndBoilingPointData, course: readonly RatioPoin
   const group = svg(document, "g", { "data-part": "hold" });
   if (!data.hold || course.length === 0) return group;
   const ends = [
-    { words: "hold begins at", point: nearest(course, data.hold.start) },
-    { words: "ends at", point: nearest(course, data.hold.end) },
+    { words: "hold begins at", point: nearest(course, data.hold.start), said: data.ends?.start },
+    { words: "ends at", point: nearest(course, data.hold.end), said: data.ends?.end },
   ];
   const foot = frame.bottom - size - 8;
-  const labels = ends.map(({ words, point }, index): Label => {
+  const labels = ends.map(({ words, point, said }, index): Label => {
     const [px, py] = [x(point.time), y(point.ratio)];
-    const amount = `${decimal(units.ratio.fromSI(point.ratio), units.system === "US" ? 1 : 2, units.system)} ${units.ratio.name}`;
+    const amount = `${decimal(units.ratio.fromSI(said ?? point.ratio), units.system === "US" ? 1 : 2, units.system)} ${units.ratio.name}`;
     const spot = (anchor: Spot["anchor"], dx: number, at: number): Spot => ({
       x: px + dx,
       y: at,

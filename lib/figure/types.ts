@@ -101,6 +101,8 @@ export interface RatioAndBoilingPointData {
   readonly pressure?: string;
   readonly target?: Target;
   readonly hold?: Stretch;
+  /** kg/kg that the ends of the hold are said to have, where the answer beside the figure gives them. Default: the course's. */
+  readonly ends?: { readonly start: number; readonly end: number };
   readonly partsIn?: number;
 }
 

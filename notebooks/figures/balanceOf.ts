@@ -45,3 +45,8 @@ export function doubtOf(result: Result): number {
     ? standardUncertainty(result.value as Value)
     : 0;
 }
+
+/** Readings that the balance sets apart, by id, with the reason. */
+export function apart(notebook: FigureInput["notebook"]): ReadonlyMap<string, string> {
+  return new Map(balanceOf({ notebook })?.misread.map(({ id, reason }) => [id, reason]));
+}

@@ -64,7 +64,9 @@ export const ratio: FigureMaker = {
         ...(pressure ? { pressure } : {}),
         ...(target ? { target } : {}),
         // Marked where the answer's two ratios stand: at parts in and out. Without parts they are those of the whole log.
-        ...(balance.hold.from === "parts in" ? { hold: balance.hold } : {}),
+        ...(balance.hold.from === "parts in"
+          ? { hold: balance.hold, ends: { start: balance.ratioStart.value, end: balance.ratioEnd.value } }
+          : {}),
         ...(partsIn === undefined ? {} : { partsIn }),
       },
       { document, width: input.width, system: input.system, narrow: input.narrow },

@@ -1,6 +1,15 @@
+import type { Answer } from "../../lib/bath/types.ts";
 import { waterGone } from "../../lib/figure/index.ts";
+import { interval95 as interval95Of } from "../../lib/measure/index.ts";
 import type { FigureMaker } from "../page/drawings.ts";
+import { evened as evenedValue } from "../page/showValue.ts";
 import { balanceOf, timeOf } from "./balanceOf.ts";
+
+/** The slope with the spread that the answer shows: one ± where the sides nearly agree. */
+function evened({ measured, interval95 }: Answer): { value: number; low: number; high: number } {
+  const [low, high] = interval95Of(evenedValue({ ...measured, interval95 }));
+  return { value: measured.value, low, high };
+}
 
 export const water: FigureMaker = {
   title: "Water gone",
@@ -15,7 +24,7 @@ export const water: FigureMaker = {
     return waterGone(
       {
         points: balance.points,
-        slope: { value: boilOff.value, low: boilOff.interval95[0], high: boilOff.interval95[1] },
+        slope: evened(boilOff),
         firstBoil: balance.firstBoil,
         end: last,
         ...(partsIn === undefined ? {} : { partsIn }),

@@ -190,6 +190,7 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
         inHand: passing.inHand,
         wrong: passing.wrong,
         drawn: passing.drawn,
+        apart: pages.apart(notebook),
         take: (key) => {
           Object.assign(passing, { inHand: key, wrong: undefined });
           redraw();

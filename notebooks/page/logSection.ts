@@ -14,6 +14,8 @@ export interface LogProps {
   readonly wrong: string | undefined;
   /** How many rows are drawn: a logger's file has thousands. */
   readonly drawn: number;
+  /** Readings that do not belong by the notebook's own working, by id, with the reason. */
+  readonly apart: ReadonlyMap<string, string>;
   readonly take: (key: string | undefined) => void;
   readonly drawMore: () => void;
   readonly strike: (entry: Entry, reason: string) => void;
@@ -45,6 +47,13 @@ const mark = (entry: Entry, system: System): TemplateResult =>
 
 const joined = (entries: readonly Entry[], system: System): unknown =>
   entries.map((entry, i) => html`${i > 0 ? ", " : nothing}${mark(entry, system)}`);
+
+/** What the working says against a reading that still counts for the maker, beside the row's own words. */
+const doubted = (row: LogRow, { apart }: LogProps): unknown =>
+  row.reading.flatMap(({ id, struck }) => {
+    const reason = apart.get(id);
+    return reason === undefined || struck ? [] : [html`<em class="small">does not belong: ${reason}</em>`];
+  });
 
 function inHandRow(row: LogRow, props: LogProps): TemplateResult {
   const entries = [...row.reading, ...row.water, ...row.events];
@@ -80,7 +89,7 @@ function rowShown(row: LogRow, props: LogProps): TemplateResult {
       <td class="figure"><span class="said">${time}</span></td>
       <td class="figure what">${joined(row.reading, props.system)}</td>
       <td class="figure what ${row.water.length > 0 ? "poured" : ""}">${joined(row.water, props.system)}</td>
-      <td>${joined(row.events, props.system)}</td>
+      <td>${joined(row.events, props.system)} ${doubted(row, props)}</td>
       <td class="doing">${
         struck && first
           ? html`<button class="word" type="button" aria-label="put back the row at ${time}" @click=${() => all.forEach(props.unstrike)}>put back</button>`

@@ -7,6 +7,7 @@ import "./style/log.css";
 import "./style/print.css";
 import demo from "../../data/demoShop.json";
 import { readRecord } from "../../lib/record/index.ts";
+import { apart } from "../figures/balanceOf.ts";
 import { figures } from "../figures/index.ts";
 import { folds } from "../folds.ts";
 import { strip, tank } from "../frontDrawings.ts";
@@ -28,5 +29,5 @@ startApp({
   shop,
   vocabulary,
   figures,
-  pages: { book: oneRun, front, strip, tank, folds: (notebook, _run, system) => folds(notebook, system) },
+  pages: { book: oneRun, front, strip, tank, apart, folds: (notebook, _run, system) => folds(notebook, system) },
 });

@@ -10,6 +10,8 @@ export interface Pages {
   readonly front: FrontPage;
   readonly strip: (notebook: OpenedRun, run: KeptRun, system: System) => Element | undefined;
   readonly tank: (setup: Setup, system: System) => Element | undefined;
+  /** Readings that the notebook's working sets apart, by id, with the reason. */
+  readonly apart: (notebook: OpenedRun) => ReadonlyMap<string, string>;
   readonly folds: (
     notebook: OpenedRun,
     run: KeptRun,

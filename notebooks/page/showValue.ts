@@ -25,7 +25,7 @@ export function unitOf(line: Line, system: System): string {
 const nearlyEqual = 0.35;
 
 /** The value with one half-width for both sides, where they nearly agree: easier to read, never narrower. */
-function evened(value: Value): Value {
+export function evened(value: Value): Value {
   const [low, high] = interval95(value);
   const [below, above] = [value.value - low, high - value.value];
   const wider = Math.max(below, above);
