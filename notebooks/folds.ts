@@ -44,6 +44,7 @@ function howFold(notebook: OpenedRun, system: System): Fold {
   const shift = formatQuantity(Math.abs(high), system === "US" ? "°F" : "°C", {
     system,
     dimension: { temperature: 1 },
+    decimals: 1,
   });
   const formulas = [...notebook.lines].filter(([, line]) => line.kind !== "given");
   return {

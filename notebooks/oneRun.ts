@@ -156,6 +156,7 @@ export default notebook({
       metricUnit: "°C",
       group: instruments,
       keptWith: "setup",
+      ownOnly: true,
       rare: true,
       about:
         "What it read in plain boiling water. That fixes its error there; at bath heat it is still a little less sure.",
@@ -166,6 +167,7 @@ export default notebook({
       metricUnit: "hPa",
       group: instruments,
       keptWith: "setup",
+      ownOnly: true,
       rare: true,
       about: "The air pressure when it was checked. Blank: the pressure of this run.",
     }),

@@ -74,7 +74,7 @@ export function timeBetween(
  * @param limits K, lowest and highest of the band
  * @param hold s, from and to
  * @param doubt K: of the thermometer's fixed error, of one reading
- * @returns s: value, standard uncertainty, 95 % interval inside 0 and the hold's length
+ * @returns s: value, standard uncertainty, 95 % interval inside 0 and the hold's length; `path`, the course it was taken from
  * @example bandTime([{ time: 0, T: 416 }], () => 416, [], [415, 417], [0, 600], { fixed: 0.5, reading: 0.3 }).value // 600
  */
 export function bandTime(
@@ -91,7 +91,8 @@ export function bandTime(
   const left = readings.map(({ time, T }) => ({ time, T: T - shape(time) }));
   const courseOf = (residuals: readonly CoursePoint[], fixed: number) =>
     grid.map((time) => ({ time, T: shape(time) + (residuals.length > 0 ? between(residuals, time) : 0) + fixed }));
-  const value = timeBetween(courseOf(left, 0), low, high, from, to);
+  const path = courseOf(left, 0);
+  const value = timeBetween(path, low, high, from, to);
   const random = noise(0x5eed);
   const draws: number[] = [];
   const draw = 160;
@@ -107,6 +108,7 @@ export function bandTime(
   return {
     value,
     u,
+    path,
     low: Math.max(0, Math.min(value, at(draws, Math.floor(0.025 * draw)))),
     high: Math.min(to - from, Math.max(value, at(draws, Math.ceil(0.975 * draw) - 1))),
   };

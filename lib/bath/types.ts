@@ -66,6 +66,12 @@ export interface WaterBalance {
   readonly ratioEnd: Answer;
   /** s of the hold inside target ± band, and the hold's length; absent without target and band. */
   readonly inBand?: Answer;
+  /** The hold cut where it crosses the limits of the band: the inside ones add up to `inBand`. */
+  readonly stretches?: readonly {
+    readonly start: number;
+    readonly end: number;
+    readonly side: "inside" | "over" | "under";
+  }[];
   readonly hold: { readonly start: number; readonly end: number; readonly from: string };
   /** kg written as poured from the first boil to the end, and kg/s. */
   readonly poured: Answer;

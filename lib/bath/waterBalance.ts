@@ -90,7 +90,7 @@ export function waterBalance(run: Run, givens: BalanceGivens): WaterBalance {
     ratioStart,
     ratioEnd,
     ...(givens.target !== undefined && givens.band !== undefined
-      ? { inBand: inBandOf(prepared, fitted, course, givens.target, givens.band, hold, misread) }
+      ? inBandOf(prepared, fitted, course, givens.target, givens.band, hold, misread)
       : {}),
     hold,
     poured,

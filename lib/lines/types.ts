@@ -19,6 +19,8 @@ export interface Given {
   readonly rare?: boolean;
   /** What the fact belongs to, if it outlives the case: the page keeps it with that thing for the next time. */
   readonly keptWith?: string;
+  /** Never carried over from an invented thing: a figure measured on one instrument means nothing for another. */
+  readonly ownOnly?: boolean;
   /** Taken as exact unless a ± is written: a target is decided, not measured. */
   readonly exact?: boolean;
   /** A given that is not a number: one word of a few. */

@@ -3,7 +3,6 @@ import { formatWithSpread } from "../../lib/measure/index.ts";
 import type { Value } from "../../lib/measure/types.ts";
 import type { FigureInput, FigureMaker } from "../page/drawings.ts";
 import { balanceOf, readsHighBy, targetOf, timeOf } from "./balanceOf.ts";
-import { stretches } from "./stretches.ts";
 
 /** What the figure of the hold draws: readings less the thermometer's known error, pours, events, the bath's course. */
 export function holdData(input: FigureInput): HoldReplayedData {
@@ -29,7 +28,6 @@ export function holdData(input: FigureInput): HoldReplayedData {
   );
   const partsIn = timeOf(entries, "parts in", "first");
   const partsOut = timeOf(entries, "parts out", "last");
-  const good = readings.filter(({ struck, apart }) => !struck && !apart);
   const minutes = notebook.result("minutes in the band");
   return {
     readings,
@@ -55,7 +53,7 @@ export function holdData(input: FigureInput): HoldReplayedData {
           })),
         }
       : {}),
-    ...(balance && target ? { inBand: stretches(good, target, balance.hold) } : {}),
+    ...(balance?.stretches ? { inBand: balance.stretches } : {}),
     ...(balance && minutes.state === "settled"
       ? {
           sums: {

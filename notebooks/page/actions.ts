@@ -50,6 +50,15 @@ const keptWith = (book: Notebook, facts: Facts, thing: string): Facts =>
       .map(([name, { carriedOver: _, ...fact }]) => [name, fact]),
   );
 
+/** Facts less those that hold for one maker's own instrument alone. */
+const withoutOwnOnly = (book: Notebook, facts: Facts): Facts =>
+  Object.fromEntries(
+    Object.entries(facts).filter(([name]) => {
+      const line = book.lines[name];
+      return !(line?.kind === "given" && line.ownOnly);
+    }),
+  );
+
 /** What a next log starts from; where that is the invented shop, the maker gets a setup and a bath of their own. */
 function givensForNext(
   record: ShopRecord,
@@ -60,7 +69,9 @@ function givensForNext(
     const line = book.lines[name];
     return line?.kind === "given" && line.keptWith === undefined;
   });
-  const given = factsForNextRun(record, {}, once);
+  const all = factsForNextRun(record, {}, once);
+  const fromInvented = all.setup === undefined || itemOf(record, "setups", all.setup)?.invented === true;
+  const given = fromInvented ? { ...all, facts: withoutOwnOnly(book, all.facts) } : all;
   const invented = (list: "setups" | "baths", id: string | undefined): boolean =>
     id === undefined || itemOf(record, list, id)?.invented === true;
   let next = record;
