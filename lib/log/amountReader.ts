@@ -1,5 +1,7 @@
 import { isUnread, type Kind, readQuantity, type Unread, type Written } from "../measure/index.ts";
 
+const simpleComma = /^\d{1,7},\d{1,9}$/;
+
 export type AmountReader = (text: string, kind: Kind, unit: string) => Written | Unread;
 
 /**
@@ -55,6 +57,7 @@ function withComma(text: string, kind: Kind, unit: string): Written | Unread {
 export function bareNumber(text: string, decimalComma: boolean): number {
   const plain = Number(text);
   if (text !== "" && Number.isFinite(plain)) return plain;
+  if (decimalComma && simpleComma.test(text)) return Number(text.replace(",", "."));
   const number = /^\s*(?:~|≈|about |approx\.? |ca\.? )?\s*([-+]?)(.*)$/i.exec(
     text.slice(0, 100).replace(/\u2212/g, "-"),
   );

@@ -67,7 +67,14 @@ export const timeMeanings: readonly Candidate[] = [
     prior: (first) => (first !== undefined && first.a >= 1 ? 0 : -2),
     allows: every(({ a, digits = "" }) => /^\d{1,2}\.[0-5]\d$/.test(digits) && a < 24),
   },
-  { meaning: "milliseconds", shape: "number", prior: () => -2, allows: every(({ a }) => a % 1 === 0) },
+  {
+    meaning: "milliseconds",
+    shape: "number",
+    prior: () => -2,
+    // No logger of a bath writes more than twenty rows a second.
+    allows: (marks) =>
+      marks.every(({ a }) => a % 1 === 0) && (marks.at(-1)?.a ?? 0) - (marks[0]?.a ?? 0) >= 50 * (marks.length - 1),
+  },
   { meaning: "seconds since 1970", shape: "number", prior: () => 0, allows: every(({ a }) => a > 1e9 && a < 5e9) },
   {
     meaning: "days",

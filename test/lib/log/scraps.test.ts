@@ -137,3 +137,10 @@ test("every line that says something is an entry's, a problem's or the heading's
     { numRuns: 1500 },
   );
 });
+
+test("readLog never takes one row after another for milliseconds", () => {
+  const text = `time temp\n${Array.from({ length: 3000 }, (_, second) => `${second} 284`).join("\n")}`;
+  const { run, questions } = readLog(text);
+  expect(run.entries.at(-1)?.time).toBe(2999);
+  expect(questions.flatMap(({ answers }) => answers.map(({ answer }) => answer))).not.toContain("milliseconds");
+});
