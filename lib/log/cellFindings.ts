@@ -28,6 +28,8 @@ const amount = new RegExp(
   String.raw`^${vague}[+-]?\s?${numberSource}(?:\s?${units}(?:\s(?:and )?${numberSource}\s?${units})?)?${doubt}\??$`,
   "iu",
 );
+/** A temperature beyond doubt, which "144 C" is not under a heading of amounts: it may be cups. */
+const degrees = /^\d{2,3}(?:[.,]\d{1,9})?\s?(?:°\s?[fck]?|f)$/i;
 const kinds = new Map<string, EntryKind>([
   ["temperature", "reading"],
   ["water", "addition"],
@@ -78,6 +80,7 @@ function amountFindings(text: string, kind: EntryKind, column: Column, context: 
   if (struck !== undefined) {
     return amountFindings(struck.trim(), kind, column, context).map((finding) => ({ ...finding, struck: true }));
   }
+  if (kind === "addition" && !context.hasReading && degrees.test(text)) return [{ kind: "reading", amount: text }];
   const over = /^(?=.*\d.*~~|~~.*\d)([^~]*)~~([^~]+)~~([^~]*)$/.exec(text);
   if (over) {
     const [, before = "", crossed = "", behind = ""] = over;

@@ -32,7 +32,10 @@ const spoken =
  * numberWords("added half a cup") // "added 1/2 cup"
  */
 export function numberWords(text: string): string {
-  return text.replace(spoken, (whole, word: string) => {
+  const counted = text
+    .replace(/(?<=\d )(?:more|extra|full|good) (?=(?:cups?|pints?|quarts?|gal|oz|ounces|lit(?:er|re)s?)\b)/gi, "")
+    .replace(/^(?=(?:cup|pint|quart|gallon|liter|litre)(?: of)?(?: \w+)? water\b)/i, "1 ");
+  return counted.replace(spoken, (whole, word: string) => {
     const figure = words.get(word.toLowerCase());
     return figure === undefined ? whole : `${figure} `;
   });

@@ -17,6 +17,7 @@ export function plainText(text: string): string {
     .replace(/℉/g, "°F")
     .replace(/℃/g, "°C")
     .replace(/[\u2212\u2013\ufe63\uff0d]/g, "-")
+    .replace(/[\u2236\ua789]/g, ":")
     .replace(/[\u2018\u2019\u2032\u02b9]/g, "'")
     .replace(/[\u201c\u201d\u2033]/g, '"')
     .replace(/\u2044/g, "/")

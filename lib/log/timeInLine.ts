@@ -31,6 +31,8 @@ const longestPrefix = 5;
  * timeInLine("291 @ 7:46", false)?.rest // "291"
  */
 export function timeInLine(line: string, bareTimes: boolean, year = 2000, decimalComma = false): LineTime | undefined {
+  const apart = /^(\d{1,2})(?: : ?| ?: )(\d\d)(?!\d)/.exec(line);
+  if (apart) return timeInLine(`${apart[1]}:${apart[2]}${line.slice(apart[0].length)}`, bareTimes, year, decimalComma);
   const quick = usual.exec(line);
   if (quick?.[1] !== undefined) return made(quick[1], line.slice(quick[0].length), year, decimalComma);
   const prefixed = line.replace(/^(?:at |@ ?|t ?[=+] ?)/i, "").replace(dateThenTime, "$1, ");

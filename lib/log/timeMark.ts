@@ -24,7 +24,7 @@ const simpleIso = /^(\d{4})-(\d\d)-(\d\d)[T ](\d\d):(\d\d)(?::(\d\d(?:\.\d{1,9})
 const simpleNumber = /^\d{1,13}(?:\.\d{1,12})?$/;
 const clock =
   /^(\d{1,5})\s?(?::|h\s?)(\d\d)(?:(?::|m\s?)(\d\d(?:[.,]\d{1,9})?)s?)?\s?(?:([ap])\.?\s?m?\.?(?![a-z]))?\s?(z|utc|gmt|[+-]\d\d:?\d\d|[+-]\d\d)?$/i;
-const dottedClock = /^(\d{1,2})(?:\.(\d\d))?\s?([ap])\.?\s?m?\.?$/i;
+const dottedClock = /^(\d{1,2})(?:\.?([0-5]\d))?\s?([ap])\.?\s?m?\.?$/i;
 const unitLength =
   /^(?:(\d+(?:[.,]\d+)?)\s?(?:h|hrs?|hours?)\.?\s?)?(?:(\d+(?:[.,]\d+)?)\s?(?:m|mins?|minutes?|')\.?\s?)?(?:(\d+(?:[.,]\d+)?)\s?(?:s|secs?|seconds?|"|'')\.?)?$/i;
 
@@ -99,6 +99,8 @@ function clockMark(text: string, decimalComma: boolean): TimeMark | undefined {
       c: 0,
       ...halfOf(dotted[3], Number(dotted[1])),
     };
+  const military = /^([01]?\d|2[0-3])([0-5]\d)\s?h(?:rs?|ours)?$/i.exec(text);
+  if (military) return { shape: "pair", a: Number(military[1]), b: Number(military[2]), c: 0 };
   if (/^noon$/i.test(text)) return { shape: "pair", a: 12, b: 0, c: 0, half: 12 };
   if (/^midnight$/i.test(text)) return { shape: "pair", a: 12, b: 0, c: 0, half: 0 };
   const length = unitLength.exec(text);

@@ -64,6 +64,15 @@ const scraps = [
   ["a weight alone as water", "0:00 284\n9:00 0.5 kg", ["0 reading 284 °F", "540 addition 0.5 kg"]],
   ["a stroke behind the time", "7:40/284\n7:46/291", ["0 reading 284 °F", "360 reading 291 °F"]],
   ["full stops behind readings", "7:40, 284.\n7:46, 291.", ["0 reading 284 °F", "360 reading 291 °F"]],
+  ["blanks round the colon", "7 : 40 pm 284\n7 : 46 pm 291", ["0 reading 284 °F", "360 reading 291 °F"]],
+  ["a clock without a colon", "740pm 284\n1246 am 291", ["0 reading 284 °F", "18360 reading 291 °F"]],
+  ["hours of four digits", "1940h 284\n1946h 291", ["0 reading 284 °F", "360 reading 291 °F"]],
+  [
+    "a cup and more cups",
+    "0:00 284\n1:00 cup of water\n2:00 3 more cups",
+    ["0 reading 284 °F", "60 addition 1 cup", "120 addition 3 cup"],
+  ],
+  ["a ratio sign for a colon", "7\u223640 284\n7\u223646 291", ["0 reading 284 °F", "360 reading 291 °F"]],
 ] as const;
 
 test("readLog asks what a weight is that stands behind parts", () => {
