@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import type { Shop } from "./keep.ts";
+import { download, type Shop } from "./keep.ts";
 
 /** Undo and redo, saying in words what they would bring back. */
 export function undoWords(shop: Shop): TemplateResult {
@@ -13,6 +13,12 @@ const hourMinute = new Intl.DateTimeFormat("en-US", { hour: "2-digit", minute: "
 
 /** When the record was kept, or why it was not and what to do. */
 export function keptWords(shop: Shop, saveCopy: () => void): TemplateResult | string {
+  const { unreadable } = shop;
+  if (unreadable !== undefined) {
+    return html`<b>not kept:</b> ${shop.problem?.because}
+      <button class="word" type="button" @click=${() => download("steady-boil-shop-as-it-lay.json", unreadable)}>save it as it lies there</button>
+      <button class="word" type="button" @click=${() => void shop.startAfresh()}>put it aside and start afresh</button>`;
+  }
   if (shop.problem) {
     return html`<b>not kept:</b> ${shop.problem.because} <button class="word" type="button" @click=${saveCopy}>save a copy</button>`;
   }
