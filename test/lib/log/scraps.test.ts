@@ -153,3 +153,15 @@ test("readLog never takes one row after another for milliseconds", () => {
   expect(run.entries.at(-1)?.time).toBe(2999);
   expect(questions.flatMap(({ answers }) => answers.map(({ answer }) => answer))).not.toContain("milliseconds");
 });
+
+test("readLog puts a clock time that steps back where it says, and reports it", () => {
+  const { run, problems } = readLog("7:40 pm 284 F\n7:46 285 F\n7:43 286 F\n7:55 286 F");
+  expect(run.entries.map(({ time }) => time)).toEqual([0, 180, 360, 900]);
+  expect(problems).toEqual([expect.objectContaining({ line: 3, read: "7:43" })]);
+});
+
+test("readLog keeps the words of a line without a time whole, at the time of the row before", () => {
+  const { run, problems } = readLog("7:40 284 F\n7:46 285 F\nstirred, 3 cups I think; 290\n7:50 286 F");
+  expect(run.entries[2]).toMatchObject({ time: 360, kind: "remark", text: "stirred, 3 cups I think; 290", line: 3 });
+  expect(problems).toEqual([expect.objectContaining({ line: 3 })]);
+});
