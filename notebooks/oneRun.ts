@@ -15,6 +15,7 @@ export default notebook({
 
     "sodium hydroxide": given("", "weighed", {
       takes: "mass",
+      atLeast: 0,
       unit: "lb",
       metricUnit: "kg",
       group: inTheTank,
@@ -22,6 +23,7 @@ export default notebook({
     }),
     "sodium nitrate": given("", "weighed", {
       takes: "mass",
+      atLeast: 0,
       unit: "lb",
       metricUnit: "kg",
       group: inTheTank,
@@ -29,6 +31,7 @@ export default notebook({
     }),
     "sodium nitrite": given("", "weighed", {
       takes: "mass",
+      atLeast: 0,
       unit: "lb",
       metricUnit: "kg",
       group: inTheTank,
@@ -37,6 +40,7 @@ export default notebook({
     }),
     "potassium nitrate": given("", "weighed", {
       takes: "mass",
+      atLeast: 0,
       unit: "lb",
       metricUnit: "kg",
       group: inTheTank,
@@ -45,6 +49,7 @@ export default notebook({
     }),
     "ready-mixed salt": given("", "weighed", {
       takes: "mass",
+      atLeast: 0,
       unit: "lb",
       metricUnit: "kg",
       group: inTheTank,
@@ -57,7 +62,6 @@ export default notebook({
       group: inTheTank,
       keptWith: "bath",
       about: "Sodium hydroxide in the ready-mixed salt, as its safety data sheet gives it: 60-80 %.",
-      rare: true,
     }),
     "nitrate in the mix": given("", "from the label", {
       takes: "share",
@@ -65,7 +69,6 @@ export default notebook({
       group: inTheTank,
       keptWith: "bath",
       about: "Sodium nitrate in the ready-mixed salt, as its safety data sheet gives it: 15-40 %.",
-      rare: true,
     }),
     "nitrite in the mix": given("", "from the label", {
       takes: "share",
@@ -73,10 +76,10 @@ export default notebook({
       group: inTheTank,
       keptWith: "bath",
       about: "Sodium nitrite in the ready-mixed salt, as its safety data sheet gives it.",
-      rare: true,
     }),
     "water at the start": given("", "measured", {
       takes: "water",
+      atLeast: 0,
       unit: "gal",
       metricUnit: "l",
       key: "water_start",
@@ -86,6 +89,7 @@ export default notebook({
 
     "tank length": given("", "measured", {
       takes: "length",
+      atLeast: 0,
       unit: "in",
       metricUnit: "cm",
       group: tank,
@@ -93,6 +97,7 @@ export default notebook({
     }),
     "tank width": given("", "measured", {
       takes: "length",
+      atLeast: 0,
       unit: "in",
       metricUnit: "cm",
       group: tank,
@@ -100,6 +105,7 @@ export default notebook({
     }),
     "tank depth": given("", "measured", {
       takes: "length",
+      atLeast: 0,
       unit: "in",
       metricUnit: "cm",
       group: tank,
@@ -108,6 +114,7 @@ export default notebook({
     }),
     "liquid depth": given("", "measured", {
       takes: "length",
+      atLeast: 0,
       unit: "in",
       metricUnit: "cm",
       group: tank,
@@ -116,9 +123,18 @@ export default notebook({
         "How deep the liquid stood when the bath first boiled. With the tank's size it tells the salts when nobody weighed them.",
     }),
 
-    altitude: given("", "published", { takes: "length", unit: "ft", metricUnit: "m", group: air, keptWith: "setup" }),
+    altitude: given("", "published", {
+      takes: "length",
+      atLeast: -430,
+      atMost: 5000,
+      unit: "ft",
+      metricUnit: "m",
+      group: air,
+      keptWith: "setup",
+    }),
     "air pressure": given("", "measured", {
       takes: "pressure",
+      atLeast: 0,
       unit: "inHg",
       metricUnit: "hPa",
       group: air,
@@ -136,6 +152,7 @@ export default notebook({
     }),
     band: given("2 °F", undefined, {
       takes: "temperature difference",
+      atLeast: 0.01,
       unit: "°F",
       metricUnit: "°C",
       group: wanted,
@@ -163,6 +180,7 @@ export default notebook({
     }),
     "barometer at that check": given("", "measured", {
       takes: "pressure",
+      atLeast: 0,
       unit: "inHg",
       metricUnit: "hPa",
       group: instruments,
@@ -241,7 +259,10 @@ export default notebook({
     },
     {
       says: "You poured {poured a minute} a minute; to hold its ratio it takes {make-up water} a minute.",
-      otherwise: { says: "Nothing poured is written; to hold its ratio it takes {make-up water} a minute." },
+      otherwise: {
+        says: "Nothing poured is written; to hold its ratio it takes {make-up water} a minute.",
+        otherwise: "What it takes to hold its ratio can't be said yet.",
+      },
       caution:
         "Danger. Water poured into a bath far above the boil of water flashes to steam and throws caustic. A thin steady feed, never a dump; face shield, gauntlets and apron on. The salt's safety data sheet comes first.",
     },

@@ -39,7 +39,7 @@ function quantity(given: Given): Written | Unread {
     ? ({ known: "measured", doubts: noDoubts } as const)
     : { ...(given.known !== undefined && { known: given.known }) };
   const kind = kindTaken(given);
-  if (kind !== undefined) return readQuantity(given.text, expected(kind, given.unit), options);
+  if (kind !== undefined) return readQuantity(given.text, expected(kind, given), options);
   // Nobody said what is expected: the first kind that the text can be wins, a plain number before all others.
   const first = readQuantity(given.text, { kind: "number" }, options);
   if (!("remedy" in first)) return first;
@@ -50,7 +50,12 @@ function quantity(given: Given): Written | Unread {
   return first;
 }
 
-const expected = (kind: Kind, unit: string | undefined) => ({ kind, ...(unit !== undefined && { unit }) });
+const expected = (kind: Kind, { unit, atLeast, atMost }: Given) => ({
+  kind,
+  ...(unit !== undefined && { unit }),
+  ...(atLeast !== undefined && { atLeast }),
+  ...(atMost !== undefined && { atMost }),
+});
 
 function kindTaken(given: Given): Kind | undefined {
   const { takes, unit } = given;

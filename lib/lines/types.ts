@@ -30,6 +30,9 @@ export interface Given {
    * "words", the text itself; or "anything", any number with or without a unit. Left out, it is the kind that `unit` tells.
    */
   readonly takes?: string;
+  /** Smallest and largest amount that makes sense, SI: beyond it the text is refused, with the reason beside it. */
+  readonly atLeast?: number;
+  readonly atMost?: number;
   /** An amount handed in as it is, in place of a text: what a fit found, with its doubt. */
   readonly value?: Value;
 }

@@ -10,10 +10,12 @@ export interface AnswerProps {
   readonly result: (name: string) => Result;
   readonly system: System;
   readonly busy: boolean;
+  /** Nothing is written yet: no reason why there is no answer. */
+  readonly quiet?: boolean;
 }
 
 /** One number of the sentence, wearing the mark of its thing in the figure. */
-function number(name: string, bare: boolean, { lines, result, system }: AnswerProps): TemplateResult | string {
+function number(name: string, bare: boolean, { lines, result, system, busy }: AnswerProps): TemplateResult | string {
   const line = lines.get(name);
   const value = valueIn(result(name));
   if (!line || !value) return "…";
@@ -22,7 +24,7 @@ function number(name: string, bare: boolean, { lines, result, system }: AnswerPr
   const plain = line.kind !== "given" && line.plain === true;
   const mark = line.kind === "given" ? undefined : line.mark;
   const words = unitInWords(unit);
-  return html`<span class="kept">${output(key, value, unit, system, mark ?? "")}${plain ? nothing : spreadMark(value, unit, system)}</span>${
+  return html`<span class="kept">${output(key, value, unit, system, mark ?? "", busy)}${plain ? nothing : spreadMark(value, unit, system)}</span>${
     bare
       ? nothing
       : words === "°F" || words === "°C"
@@ -64,6 +66,6 @@ export function answer(props: AnswerProps): TemplateResult {
         ${caution ? cautionOf(caution) : nothing}
       </div>`;
     })}
-    ${props.busy ? nothing : reasons(props).map((why) => html`<p class="because"><b>stopped</b> ${why}</p>`)}
+    ${props.busy || props.quiet ? nothing : reasons(props).map((why) => html`<p class="because"><b>stopped</b> ${why}</p>`)}
   </div>`;
 }

@@ -7,7 +7,7 @@ import * as act from "./actions.ts";
 import { answer } from "./answer.ts";
 import { atTheTank } from "./atTheTank.ts";
 import { drawings, type FigureMaker } from "./drawings.ts";
-import type { HandRow } from "./handWriting.ts";
+import { type HandRow, isHandWritten } from "./handWriting.ts";
 import { type Earlier, type Shop, saveCopy } from "./keep.ts";
 import { type OpenedRun, openRun } from "./openedRun.ts";
 import type { Pages } from "./pages.ts";
@@ -17,6 +17,7 @@ import { routeOf } from "./route.ts";
 import { runPage } from "./runPage.ts";
 import { shell } from "./shell.ts";
 import { shopPage } from "./shopPage.ts";
+import { Typing } from "./Typing.ts";
 import { keptWords, undoWords } from "./undoWords.ts";
 
 /** What the page remembers of itself; nothing of it is worth keeping. */
@@ -67,6 +68,8 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
     here().find(({ id }) => id === shop.record.settings.openRun) ?? byNewest()[0];
   const where = (): string => (location.hash === routeOf(front.name) ? front.name : runPageName);
 
+  const typing = new Typing(redraw);
+
   /** Draws the page once all of this turn's changes are in; a microtask, since a hidden tab has no frames. */
   function redraw(): void {
     if (due) return;
@@ -78,6 +81,7 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
   }
 
   const readingOf = (run: KeptRun): LogReading => {
+    if (run.log.entries.length === 0 && isHandWritten(run.source)) return { run: run.log, problems: [], questions: [] };
     if (reading?.source !== run.source || reading.hints !== run.hints) {
       reading = { source: run.source, hints: run.hints, reading: readLog(run.source, run.hints) };
     }
@@ -102,6 +106,14 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
       .join(" ");
 
   function keepReading(text: string, first: LogReading, name?: string): void {
+    if (!first.run.entries.some(({ kind }) => kind === "reading" || kind === "addition")) {
+      const why = first.problems
+        .slice(0, 2)
+        .map(({ read, expected, remedy }) => `“${read.slice(0, 60)}”: ${expected}. ${remedy}`);
+      passing.says = [`Nothing in ${name ?? "this"} reads as a log; the open run stays as it was.`, ...why];
+      redraw();
+      return;
+    }
     passing.says = [];
     const run = act.readIn(shop, text, first, name ?? act.runName(first.run, new Date()), book);
     if (run) reading = { source: run.source, hints: run.hints, reading: first };
@@ -148,7 +160,12 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
     act.writeByHand(shop, system(), new Date(), book);
     location.hash = routeOf(runPageName);
     redraw();
-    requestAnimationFrame(() => document.querySelector<HTMLElement>("#row-time")?.focus());
+    // Once the new run is on the page; a hidden tab has nobody to write in it.
+    requestAnimationFrame(() => {
+      const first = document.querySelector<HTMLElement>("#row-time");
+      first?.scrollIntoView({ block: "center" });
+      first?.focus({ preventScroll: true });
+    });
   };
 
   function addRow(run: KeptRun, row: HandRow): void {
@@ -173,6 +190,8 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
       ledger: {
         facts: run.facts,
         system: system(),
+        typing,
+        busy: typing.waiting || notebook.busy(),
         change: (name, text) => {
           const line = lineOf(name);
           const was = fact(name)?.text ?? (line?.kind === "given" ? line.text : "");
@@ -349,6 +368,25 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
     if (!text?.trim()) return;
     event.preventDefault();
     takeText(text);
+  });
+  document.addEventListener("keydown", (event) => {
+    const inBlank = event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement;
+    if (inBlank || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;
+    event.preventDefault();
+    if (event.shiftKey) shop.redo();
+    else shop.undo();
+  });
+  // On paper everything is unfolded; afterwards the folds are as they were.
+  const shut = new Set<HTMLDetailsElement>();
+  window.addEventListener("beforeprint", () => {
+    for (const fold of document.querySelectorAll<HTMLDetailsElement>("details:not([open])")) {
+      shut.add(fold);
+      fold.open = true;
+    }
+  });
+  window.addEventListener("afterprint", () => {
+    for (const fold of shut) fold.open = false;
+    shut.clear();
   });
   void lookForEarlier();
   draw();

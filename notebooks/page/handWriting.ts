@@ -21,10 +21,18 @@ export function isHandWritten(source: string): boolean {
 
 /**
  * A number pad has no colon: three or four figures are taken as hours or minutes before the last two ("746" is
- * 7:46), five or six as three pairs; anything else stays as it was typed.
+ * 7:46), five or six as three pairs, a dot or comma before two figures as a colon; am and pm may follow. Anything else
+ * stays as it was typed.
  */
 export function timeFromNumberPad(typed: string): string {
-  const trimmed = typed.trim();
+  const half = /\s*([ap])\.?\s?m?\.?$/i.exec(typed.trim());
+  const trimmed = half ? typed.trim().slice(0, half.index) : typed.trim();
+  const behind = half ? ` ${half[1]?.toLowerCase()}m` : "";
+  return `${withColons(trimmed)}${behind}`;
+}
+
+function withColons(trimmed: string): string {
+  if (/^\d{1,2}[.,]\d\d$/.test(trimmed)) return trimmed.replace(/[.,]/, ":");
   if (/^\d{5,6}$/.test(trimmed)) return trimmed.replace(/(\d{1,2})(\d\d)(\d\d)$/, "$1:$2:$3");
   if (/^\d{3,4}$/.test(trimmed)) return trimmed.replace(/(\d{1,2})(\d\d)$/, "$1:$2");
   return trimmed;

@@ -4,6 +4,7 @@ import type { Knowing } from "../../lib/measure/types.ts";
 import type { Fact } from "../../lib/record/index.ts";
 import { field } from "./field.ts";
 import { isValue, output, type System, spreadMark, unitOf } from "./showValue.ts";
+import type { Typing } from "./Typing.ts";
 import { lineKey } from "./words.ts";
 
 export interface LedgerProps {
@@ -11,6 +12,8 @@ export interface LedgerProps {
   readonly facts: Readonly<Record<string, Fact>>;
   readonly result: (name: string) => Result;
   readonly system: System;
+  readonly typing: Typing;
+  readonly busy: boolean;
   readonly change: (name: string, text: string) => void;
   readonly changeKnown: (name: string, known: Knowing) => void;
 }
@@ -49,7 +52,7 @@ function givenRow(name: string, line: Given, props: LedgerProps): TemplateResult
   const result = props.result(name);
   return html`<div class="line" data-kind="given">
     <label for="given-${key}">${name}</label>
-    <span class="value">${field({ name, line, fact: props.facts[name], result, system: props.system, change: (text) => props.change(name, text) })}</span>
+    <span class="value">${field({ name, line, fact: props.facts[name], result, system: props.system, typing: props.typing, change: (text) => props.change(name, text) })}</span>
     ${knownMark(name, line, props)} ${stoppedNote(result, key)}
     ${line.about ? html`<span class="note">${line.about}</span>` : nothing}
   </div>`;
@@ -67,7 +70,7 @@ export function workedRow(name: string, line: Worked, props: LedgerProps): Templ
   return html`<div class="line" data-kind=${line.kind}>
     <span>${name}</span>
     <span class="value">
-      ${output(key, result.value, unit, props.system)}
+      ${output(key, result.value, unit, props.system, "", props.busy)}
       <span class="tolerance">${line.plain ? nothing : spreadMark(result.value, unit, props.system)}</span>
       <span class="of faint">${unit}</span>
     </span>
@@ -102,7 +105,7 @@ export function ledgers(props: LedgerProps): TemplateResult {
       ${
         rare.length === 0
           ? nothing
-          : html`<details class="fold"><summary><h3>Seldom needed</h3><span class="faint">${rare.map(([name]) => name).join(", ")}</span><span class="word shut">unfold</span><span class="word open">fold</span></summary>
+          : html`<details class="fold" open><summary><h3>Seldom needed</h3><span class="faint">${rare.map(([name]) => name).join(", ")}</span><span class="word shut">unfold</span><span class="word open">fold</span></summary>
             <div>${rare.map(([name, line]) => givenRow(name, line, props))}</div></details>`
       }
     </div>

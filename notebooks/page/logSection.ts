@@ -65,8 +65,8 @@ function inHandRow(row: LogRow, props: LogProps): TemplateResult {
         const field = event.target instanceof HTMLFormElement ? event.target.elements.namedItem("text") : undefined;
         if (field instanceof HTMLInputElement) props.correct(entry, field.value);
       }}>
-        <label>${entry.kind}<input class="blank" name="text" autocomplete="off" .value=${entry.quantity?.text ?? entry.text ?? ""} ?disabled=${entry.struck} /></label>
-        ${entry.struck ? nothing : html`<button class="word" type="submit">correct</button>`}
+        <label>${entry.kind}<input class="blank" name="text" inputmode=${entry.quantity ? "decimal" : "text"} aria-label="${entry.kind}, ${what}" autocomplete="off" .value=${entry.quantity?.text ?? entry.text ?? ""} ?disabled=${entry.struck} /></label>
+        ${entry.struck ? nothing : html`<button class="word" type="submit" aria-label="correct ${what}">correct</button>`}
         ${
           entry.struck
             ? html`<button class="word" type="button" @click=${() => props.unstrike(entry)}>put back ${what}</button>`

@@ -62,7 +62,7 @@ export function runPage(props: RunPageProps): TemplateResult {
         ${props.undo}
       </div>
       ${props.says.map((says) => html`<p class="small said-news" role="status">${says}</p>`)}
-      <div id="answer">${answer({ clauses: clausesOf(book), lines: opened.lines, result: opened.result, system: ledger.system, busy: opened.busy() })}</div>
+      <div id="answer">${answer({ clauses: clausesOf(book), lines: opened.lines, result: opened.result, system: ledger.system, busy: ledger.busy, quiet: run.log.entries.length === 0 })}</div>
       ${carriedOver(props)}
       ${waysIn(props)}
     </div>

@@ -43,9 +43,17 @@ export function spreadMark(value: Value, unit: string, system: System): Template
 }
 
 /** A settled number for people and, in SI with its 95 % interval, for machines. */
-export function output(key: string, value: Value, unit: string, system: System, classes = ""): TemplateResult {
+export function output(
+  key: string,
+  value: Value,
+  unit: string,
+  system: System,
+  classes = "",
+  busy = false,
+): TemplateResult {
+  const shown = formatWithSpread(evened(value), unit, { system }).number;
+  // A number that is about to change stays legible, greyed, and machines find none.
+  if (busy) return html`<output class="number before ${classes}" data-line=${key}>${shown}</output>`;
   const [low, high] = interval95(value);
-  return html`<output class="number ${classes}" data-line=${key} data-value=${value.value} data-low=${low} data-high=${high}>${
-    formatWithSpread(evened(value), unit, { system }).number
-  }</output>`;
+  return html`<output class="number ${classes}" data-line=${key} data-value=${value.value} data-low=${low} data-high=${high}>${shown}</output>`;
 }
