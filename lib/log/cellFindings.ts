@@ -110,6 +110,8 @@ function amountFindings(text: string, kind: EntryKind, column: Column, context: 
   const spoken = kind === "reading" || kind === "addition" ? "line" : "note";
   const findings = readStatement(text, { ...context, of: spoken, hasReading: kind !== "reading", hasPour: false });
   if (findings.some((finding) => finding.kind === kind)) return findings;
+  // Without a heading, a row that is short of a reading may have its words there: "8:10, end".
+  if (/^column \d+$/.test(column.heading) && /^\p{L}[^\d?]*$/u.test(text)) return findings;
   const other = findings.some((finding) => finding.kind !== "remark" && finding.kind !== kind);
   if (other && (!/^[-+\d]/.test(text) || (kind === "reading" && pours(findings)))) return findings;
   const [wanted, remedy] = expected.get(kind) ?? ["a number", "Correct the number."];

@@ -64,6 +64,11 @@ const scraps = [
   ["a weight alone as water", "0:00 284\n9:00 0.5 kg", ["0 reading 284 °F", "540 addition 0.5 kg"]],
   ["a stroke behind the time", "7:40/284\n7:46/291", ["0 reading 284 °F", "360 reading 291 °F"]],
   ["full stops behind readings", "7:40, 284.\n7:46, 291.", ["0 reading 284 °F", "360 reading 291 °F"]],
+  [
+    "words in place of a reading",
+    "7:40,284 F,boils\n7:46,291 F\n7:51,end",
+    ["0 reading 284 °F", "0 remark boils", "360 reading 291 °F", "660 remark end"],
+  ],
   ["blanks round the colon", "7 : 40 pm 284\n7 : 46 pm 291", ["0 reading 284 °F", "360 reading 291 °F"]],
   ["a clock without a colon", "740pm 284\n1246 am 291", ["0 reading 284 °F", "18360 reading 291 °F"]],
   ["hours of four digits", "1940h 284\n1946h 291", ["0 reading 284 °F", "360 reading 291 °F"]],
