@@ -5,7 +5,7 @@ export interface FieldText {
   readonly unit: string;
 }
 
-const numberThenUnit = /^([\d\s.,/½¼¾⅓⅔⅛⅜⅝⅞+−–-]*\d|[\d\s]*[½¼¾⅓⅔⅛⅜⅝⅞])\s*([^\d\s±][^\d±]*)$/u;
+const numberThenUnit = /^([\d\s.,/½¼¾⅓⅔⅛⅜⅝⅞+−–-]*[\d½¼¾⅓⅔⅛⅜⅝⅞])\s*([^\d\s±½¼¾⅓⅔⅛⅜⅝⅞][^\d±]*)$/u;
 
 /** Cuts "3 1/2 gal" into "3 1/2" and "gal". What cannot be cut that way stays whole, in the number. */
 export function cutField(text: string): FieldText {
