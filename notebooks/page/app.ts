@@ -160,12 +160,12 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
     act.writeByHand(shop, system(), new Date(), book);
     location.hash = routeOf(runPageName);
     redraw();
-    // Once the new run is on the page; a hidden tab has nobody to write in it.
-    requestAnimationFrame(() => {
+    // After the page has gone to its top for the new address.
+    setTimeout(() => {
       const first = document.querySelector<HTMLElement>("#row-time");
       first?.scrollIntoView({ block: "center" });
       first?.focus({ preventScroll: true });
-    });
+    }, 100);
   };
 
   function addRow(run: KeptRun, row: HandRow): void {
