@@ -6,6 +6,10 @@ const air = "Air";
 const wanted = "Wanted";
 const instruments = "Thermometer and cup";
 
+const salt = { takes: "mass", atLeast: 0, unit: "lb", metricUnit: "kg", group: inTheTank, keptWith: "bath" } as const;
+const share = { takes: "share", unit: "%", group: inTheTank, keptWith: "bath" } as const;
+const tape = { takes: "length", atLeast: 0, unit: "in", metricUnit: "cm", group: tank, keptWith: "setup" } as const;
+
 /** One firing: how fast the bath boiled water off, and how much of the hold stood in its band. */
 export default notebook({
   name: "One run",
@@ -13,68 +17,24 @@ export default notebook({
   lines: {
     log: given("", undefined, { takes: "log", hidden: true }),
 
-    "sodium hydroxide": given("", "weighed", {
-      takes: "mass",
-      atLeast: 0,
-      unit: "lb",
-      metricUnit: "kg",
-      group: inTheTank,
-      keptWith: "bath",
-    }),
-    "sodium nitrate": given("", "weighed", {
-      takes: "mass",
-      atLeast: 0,
-      unit: "lb",
-      metricUnit: "kg",
-      group: inTheTank,
-      keptWith: "bath",
-    }),
-    "sodium nitrite": given("", "weighed", {
-      takes: "mass",
-      atLeast: 0,
-      unit: "lb",
-      metricUnit: "kg",
-      group: inTheTank,
-      keptWith: "bath",
-      rare: true,
-    }),
-    "potassium nitrate": given("", "weighed", {
-      takes: "mass",
-      atLeast: 0,
-      unit: "lb",
-      metricUnit: "kg",
-      group: inTheTank,
-      keptWith: "bath",
-      rare: true,
-    }),
+    "sodium hydroxide": given("", "weighed", salt),
+    "sodium nitrate": given("", "weighed", salt),
+    "sodium nitrite": given("", "weighed", { ...salt, rare: true }),
+    "potassium nitrate": given("", "weighed", { ...salt, rare: true }),
     "ready-mixed salt": given("", "weighed", {
-      takes: "mass",
-      atLeast: 0,
-      unit: "lb",
-      metricUnit: "kg",
-      group: inTheTank,
-      keptWith: "bath",
+      ...salt,
       about: "A salt bought ready mixed: its whole weight. The shares below come from its safety data sheet.",
     }),
     "hydroxide in the mix": given("", "from the label", {
-      takes: "share",
-      unit: "%",
-      group: inTheTank,
-      keptWith: "bath",
+      ...share,
       about: "Sodium hydroxide in the ready-mixed salt, as its safety data sheet gives it: 60-80 %.",
     }),
     "nitrate in the mix": given("", "from the label", {
-      takes: "share",
-      unit: "%",
-      group: inTheTank,
-      keptWith: "bath",
+      ...share,
       about: "Sodium nitrate in the ready-mixed salt, as its safety data sheet gives it: 15-40 %.",
     }),
     "nitrite in the mix": given("", "from the label", {
-      takes: "share",
-      unit: "%",
-      group: inTheTank,
-      keptWith: "bath",
+      ...share,
       about: "Sodium nitrite in the ready-mixed salt, as its safety data sheet gives it.",
     }),
     "water at the start": given("", "measured", {
@@ -87,38 +47,11 @@ export default notebook({
       about: "Water in the tank at the first row of the log. Leave it blank if you don't know.",
     }),
 
-    "tank length": given("", "measured", {
-      takes: "length",
-      atLeast: 0,
-      unit: "in",
-      metricUnit: "cm",
-      group: tank,
-      keptWith: "setup",
-    }),
-    "tank width": given("", "measured", {
-      takes: "length",
-      atLeast: 0,
-      unit: "in",
-      metricUnit: "cm",
-      group: tank,
-      keptWith: "setup",
-    }),
-    "tank depth": given("", "measured", {
-      takes: "length",
-      atLeast: 0,
-      unit: "in",
-      metricUnit: "cm",
-      group: tank,
-      keptWith: "setup",
-      rare: true,
-    }),
+    "tank length": given("", "measured", tape),
+    "tank width": given("", "measured", tape),
+    "tank depth": given("", "measured", { ...tape, rare: true }),
     "liquid depth": given("", "measured", {
-      takes: "length",
-      atLeast: 0,
-      unit: "in",
-      metricUnit: "cm",
-      group: tank,
-      keptWith: "setup",
+      ...tape,
       about:
         "How deep the liquid stood when the bath first boiled. With the tank's size it tells the salts when nobody weighed them.",
     }),

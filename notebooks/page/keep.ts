@@ -2,6 +2,7 @@ import { changeSettings, type ShopRecord } from "../../lib/record/index.ts";
 import { browserStorage } from "./keep/browserStorage.ts";
 import { openShopIn } from "./keep/shop.ts";
 import type { Shop } from "./keep/types.ts";
+import { download as downloadBlob } from "./savePicture.ts";
 
 export type { Earlier } from "./keep/earlier.ts";
 export type { How } from "./keep/takeCopy.ts";
@@ -12,21 +13,9 @@ export function openShop(options: { readonly demo?: ShopRecord }): Promise<Shop>
   return openShopIn({ ...options, storage: browserStorage() });
 }
 
-/**
- * Hands a text to the browser's download, which works from a file address and without asking for a permission.
- * `type` is the media type of the file.
- */
+/** Hands a text to the browser to be kept under a name; `type` is the media type of the file. */
 export function download(name: string, text: string, type = "application/json"): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
-  const link = document.createElement("a");
-  link.href = address;
-  link.download = name;
-  link.hidden = true;
-  document.body.append(link);
-  link.click();
-  link.remove();
-  // Some browsers read the address only after the click has returned.
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+  downloadBlob(new Blob([text], { type }), name);
 }
 
 /**
