@@ -32,8 +32,7 @@ function remarksFold(notebook: OpenedRun): Fold {
   const remarks = balance?.remarks ?? [];
   return {
     name: "What the log told, and what it couldn't",
-    finding:
-      remarks.length === 0 ? "nothing stood out" : `${remarks.length} ${remarks.length === 1 ? "remark" : "remarks"}`,
+    finding: [remarks[0] ?? "nothing stood out", remarks.length > 1 ? ` And ${remarks.length - 1} more.` : ""].join(""),
     body: html`<ul>${remarks.map((remark) => html`<li>${remark}</li>`)}</ul>
       ${balance ? html`<p>The hold was taken from ${balance.hold.from}.</p>` : ""}`,
   };

@@ -43,7 +43,6 @@ function knownMark(
       if (picked) changeKnown(name, picked);
     }}>${waysOfKnowing.map((way) => html`<option value=${way} ?selected=${way === known}>${way}</option>`)}</select>
     ${spreadMark(shown.value, shown.written?.unit ?? unitOf(line, system), system)}
-    ${facts[name]?.carriedOver ? html`<em>carried over, check</em>` : nothing}
   </span>`;
 }
 
@@ -53,7 +52,9 @@ function givenRow(name: string, line: Given, props: LedgerProps): TemplateResult
   return html`<div class="line" data-kind="given">
     <label for="given-${key}">${name}</label>
     <span class="value">${field({ name, line, fact: props.facts[name], result, system: props.system, typing: props.typing, change: (text) => props.change(name, text) })}</span>
-    ${knownMark(name, line, props)} ${stoppedNote(result, key)}
+    ${knownMark(name, line, props)}
+    ${props.facts[name]?.carriedOver && props.facts[name].text !== "" ? html`<em class="note">carried over, check</em>` : nothing}
+    ${stoppedNote(result, key)}
     ${line.about ? html`<span class="note">${line.about}</span>` : nothing}
   </div>`;
 }

@@ -14,6 +14,23 @@ for (const kind of kindsOfPage) {
     expect(await blank(page, "altitude").inputValue()).toBe("7000");
   });
 
+  test(`${kind}: givens of a new log are marked as carried over until they are looked at`, async () => {
+    const page = await openOneRun(kind);
+    expect(await page.getByText("carried over, check").count()).toBe(0);
+    await page.getByRole("button", { name: "write one by hand" }).click();
+    const marks = page.locator("#lines").getByText("carried over, check");
+    await marks.first().waitFor();
+    const carried = await marks.count();
+    expect(await blank(page, "target").inputValue()).not.toBe("");
+    await write(page, "altitude", "100 ft");
+    expect(await marks.count()).toBe(carried - 1);
+    // A thermometer check belongs to one thermometer: the invented one says nothing about the maker's.
+    expect(await blank(page, "thermometer_in_boiling_water").inputValue()).toBe("");
+    await page.getByRole("button", { name: "they hold for this run" }).click();
+    await settle(page);
+    expect(await marks.count()).toBe(0);
+  });
+
   test(`${kind}: Esc puts back what stood in a blank`, async () => {
     const page = await openOneRun(kind);
     const was = await blank(page, "altitude").inputValue();
