@@ -218,7 +218,11 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
           passing.drawn += 500;
           redraw();
         },
-        strike: (entry, reason) => act.strike(shop, run.id, entry, reason),
+        strike: (entry, reason) => {
+          act.strike(shop, run.id, entry, reason);
+          // The button that was pressed is gone: the hand stays in its row.
+          setTimeout(() => document.querySelector<HTMLElement>("#log tr.in-hand [data-put-back]")?.focus());
+        },
         unstrike: (entry) => act.unstrike(shop, run.id, entry),
         correct: (entry, text) => {
           passing.wrong = act.correctEntry(shop, run.id, entry, text);

@@ -69,7 +69,7 @@ function inHandRow(row: LogRow, props: LogProps): TemplateResult {
         ${entry.struck ? nothing : html`<button class="word" type="submit" aria-label="correct ${what}">correct</button>`}
         ${
           entry.struck
-            ? html`<button class="word" type="button" @click=${() => props.unstrike(entry)}>put back ${what}</button>`
+            ? html`<button class="word" type="button" data-put-back @click=${() => props.unstrike(entry)}>put back ${what}</button>`
             : html`<button class="word" type="button" @click=${() => props.strike(entry, "mis-read")}>strike out ${what}</button>`
         }
       </form>`;

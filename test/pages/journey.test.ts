@@ -118,6 +118,8 @@ for (const kind of kindsOfPage) {
     await page.getByRole("button", { name: /^strike out 294/ }).click();
     const after = await changed(page, "boil_off", before);
     expect(await page.locator("#log s", { hasText: "294" }).count()).toBe(1);
+    // The keyboard goes on where it was: on the words that would put it back.
+    await page.waitForFunction(() => document.activeElement?.textContent?.includes("put back"));
     await page.getByRole("button", { name: /^Undo:/ }).click();
     expect(await changed(page, "boil_off", after)).toEqual(before);
   });
