@@ -149,7 +149,12 @@ export function prepare(run: Run, givens: BalanceGivens): Prepared {
     (waterAt(first) - waterAt(last) + pours.reduce((sum, pour) => (pour.time < last.time ? sum + pour.mass : sum), 0)) /
     Math.max(60, last.time - boil.time);
   const rate = {
-    value: Math.max(pouredNow > 0 ? drift : typical, (0.5 * pouredNow) / duration, 0.1 * typical),
+    // A start that boils the tank dry within a long log has no slope left to mend it by.
+    value: Math.max(
+      pouredNow > 0 ? drift : Math.min(typical, Math.max(drift, (0.1 * own.value) / duration)),
+      (0.5 * pouredNow) / duration,
+      Math.min(0.1 * typical, (0.1 * own.value) / duration),
+    ),
     relative: 1.5,
   };
   const steepest = (median(pairs(lit).map(({ rate: r }) => r)) * 60) / slope;
