@@ -1,6 +1,7 @@
 import type { Run } from "../log/types.ts";
 import { answerOfLn, scaled, symmetric } from "./answer.ts";
 import { ratioAsked, steamAsked, waterAsked } from "./asked.ts";
+import { asWideAsUnknown, contradiction } from "./contradiction.ts";
 import { courseOf } from "./courseOf.ts";
 import { fitLine } from "./fitLine.ts";
 import { holdOf } from "./holdOf.ts";
@@ -48,7 +49,10 @@ export function waterBalance(run: Run, givens: BalanceGivens): WaterBalance {
   const inAll = line.pours.reduce((sum, pour) => sum + pour.mass, 3 * line.water.value);
   const water = [line.water.value / 30, most] as const;
   const rates = [1e-9 * line.water.value, (2 * inAll) / Math.max(60, duration)] as const;
-  const boilOff = answerOfLn(ask(steamAsked(fitted, start, end)), flow, rates);
+  const { points, misread } = pointsOf(fitted, prepared);
+  const against = contradiction(points, boil.time, line.water.value);
+  const read = answerOfLn(ask(steamAsked(fitted, start, end)), flow, rates);
+  const boilOff = against === undefined ? read : asWideAsUnknown(read, line.water.value);
   const waterStart = answerOfLn(ask(waterAsked(fitted, start, start)), { mass: 1 }, water);
   const waterEnd = answerOfLn(ask(waterAsked(fitted, start, end)), { mass: 1 }, water);
   const ratios = [line.saltAt(start) / most, (30 * line.saltAt(end)) / line.water.value] as const;
@@ -62,8 +66,7 @@ export function waterBalance(run: Run, givens: BalanceGivens): WaterBalance {
   const poured = pouredOf(prepared);
   const pouredRate = scaled(poured, 1 / Math.max(1, duration), flow);
   const course = courseOf(fitted, prepared);
-  const { points, misread } = pointsOf(fitted, prepared);
-  const remarks = [...prepared.remarks];
+  const remarks = [...(against === undefined ? [] : [against]), ...prepared.remarks];
   if (misread.length > 0) {
     remarks.push(
       misread.length === 1
