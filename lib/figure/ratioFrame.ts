@@ -5,6 +5,7 @@ import { margins } from "./holdFrame.ts";
 import { ruleTicks, type Tick } from "./ruleTicks.ts";
 import { textWidth } from "./textWidth.ts";
 import type { FigureOptions, RatioAndBoilingPointData } from "./types.ts";
+import { decimal } from "./words.ts";
 
 /** Where everything of "ratio and boiling point" lies, px. */
 export interface RatioFrame {
@@ -36,7 +37,6 @@ export function ratioFrame(data: RatioAndBoilingPointData, options: FigureOption
   const narrow = options.narrow ?? width < 600;
   const top = 30;
   const bottom = top + (narrow ? 220 : 270);
-  const left = margins(width, narrow).left;
   const size = narrow ? 13 : 14;
   const units = figureUnits(options.system);
   const limits = data.target ? [data.target.low, data.target.high] : [];
@@ -51,6 +51,11 @@ export function ratioFrame(data: RatioAndBoilingPointData, options: FigureOption
   const pad = Math.max((most - least) * 0.08, 0.04);
   // Room at the foot for the words under the two rings.
   const [low, high] = [least - pad * (data.hold ? 3.2 : 1), most + pad];
+  // The rule's longest figure stands inside, tick and gap beside it.
+  const figures = ruleTicks(units.ratio.fromSI(low), units.ratio.fromSI(high), bottom - top, size * 1.9)
+    .filter(({ figure }) => figure)
+    .map(({ value }) => textWidth(decimal(value, 3, units.system), size));
+  const left = Math.max(margins(width, narrow).left, (max(figures) ?? 0) + 22);
   const times = [
     ...data.course.map((one) => one.time),
     ...(data.hold ? [data.hold.start, data.hold.end] : []),
