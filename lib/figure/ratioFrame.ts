@@ -107,7 +107,14 @@ export function boilingTicks(data: RatioAndBoilingPointData, frame: RatioFrame):
     const at = heightOf(tick.value);
     return at >= frame.top - 0.01 && at <= frame.bottom + 0.01;
   });
-  return ticks.map((tick) => ({ ...tick, figure: tick.figure && Number.isInteger(tick.value) }));
+  // Ticks crowd where the curve is flat (thin brine): a figure too near to the one before it is left out.
+  let before = Number.POSITIVE_INFINITY;
+  return ticks.map((tick) => {
+    const at = heightOf(tick.value);
+    const figure = tick.figure && Number.isInteger(tick.value) && Math.abs(before - at) >= frame.size * 1.3;
+    if (figure) before = at;
+    return { ...tick, figure };
+  });
 
   function heightOf(shown: number): number {
     try {
