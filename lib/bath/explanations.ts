@@ -2,9 +2,12 @@ import { at } from "./at.ts";
 import { cholesky, dot, solve } from "./cholesky.ts";
 import type { Solved } from "./gaussianLine.ts";
 
-/** One thing that may have gone wrong in a log: a pour that nobody wrote down, or a reading that was misread. */
+/**
+ * One thing that may have gone wrong in a log: a pour that nobody wrote down, a reading that was misread, or a fire
+ * that was changed without a word.
+ */
 export interface Suspect {
-  readonly kind: "pour" | "misread";
+  readonly kind: "pour" | "misread" | "fire";
   /** Row of a misread reading; number of the gap for a pour. */
   readonly index: number;
   /** What one unit (kg, K) of it does to each row. */

@@ -3,9 +3,17 @@ import { dot, solve } from "./cholesky.ts";
 import { explain, type Suspect, type Trial } from "./explanations.ts";
 import { median } from "./firstBoil.ts";
 import { likeliest, type Row, type Solved, type Straight, solveStraight, straighten } from "./gaussianLine.ts";
+import { jugRow } from "./jugRow.ts";
 import type { Prepared } from "./prepare.ts";
 import { unwrittenPours } from "./unwrittenPours.ts";
 import { type WaterLine, waterLine } from "./waterLine.ts";
+
+/** What a fit that knows more than the water adds to it. */
+export interface More {
+  readonly line?: WaterLine;
+  readonly rows?: readonly Row[];
+  readonly suspects?: (straight: Straight) => readonly Suspect[];
+}
 
 export interface FittedLine {
   readonly line: WaterLine;
@@ -13,7 +21,7 @@ export interface FittedLine {
   readonly trial: Trial;
   /** Likeliest doubts under the likeliest explanation. */
   readonly z: Float64Array;
-  /** For each reading of the line: how likely it is a mis-read, and by how much it is off then, K. */
+  /** For each row, those of the line's readings first: how likely it is a mis-read, and by how much it is off then, K. */
   readonly misread: readonly { readonly share: number; readonly off: number }[];
   /** Middle time of each suspected pour, by suspect number. */
   readonly pourTimes: ReadonlyMap<number, number>;
@@ -52,11 +60,12 @@ function distance(line: WaterLine, rows: readonly Row[], z: Float64Array): numbe
  * pours and misread readings weighed against the others.
  *
  * @param prepared the log in the line's shape
+ * @param more a line that knows more than the water, with rows and suspects of its own
  * @example fitLine(prepare(run, givens)).trial.explanations[0].weight
  */
-export function fitLine(prepared: Prepared): FittedLine {
+export function fitLine(prepared: Prepared, more: More = {}): FittedLine {
   const g = prepared.line;
-  const line = waterLine(g);
+  const line = more.line ?? waterLine(g);
   const rows: Row[] = g.blocks.map((block, i) => ({
     kind: "reading",
     time: block.time,
@@ -64,27 +73,9 @@ export function fitLine(prepared: Prepared): FittedLine {
     y: block.T,
     extra: prepared.extra[i] ?? 0,
   }));
-  const { jug } = prepared;
-  const before = prepared.facts.pours.filter((pour) => pour.time < g.start - 1e-9 && jug && pour.time >= jug.from);
-  if (jug) rows.push({ kind: "jug", time: jug.to, order: 0, y: jug.value, extra: jug.u ** 2 });
-  const iCup = line.doubts.findIndex(({ source }) => source === "cup");
-  const firstEach = line.doubts.length - 2 * g.pours.length;
-  const jugRow = (z: Float64Array) => {
-    const by = new Float64Array(z.length);
-    const cup = 1 + g.cup.allNight * at(z, iCup);
-    let value = before.reduce((sum, pour) => sum + pour.mass, 0) * cup;
-    g.pours.forEach((pour, i) => {
-      if (!jug || pour.time < jug.from || pour.time > jug.to) return;
-      const each = 1 + g.cup.eachPour * at(z, firstEach + i);
-      value += pour.mass * cup * each;
-      by[iCup] = at(by, iCup) + pour.mass * each * g.cup.allNight;
-      by[firstEach + i] = pour.mass * cup * g.cup.eachPour;
-    });
-    return { value, by };
-  };
-
+  rows.push(...jugRow(prepared, line), ...(more.rows ?? []));
   let z: Float64Array = new Float64Array(line.doubts.length);
-  let straight = straighten(line, rows, z, g.start, jugRow);
+  let straight = straighten(line, rows, z, g.start);
   for (let turn = 0; turn < 24; turn++) {
     const plain = solveStraight(straight, 0.33);
     const away = leftOut(plain);
@@ -104,7 +95,7 @@ export function fitLine(prepared: Prepared): FittedLine {
       if (distance(line, rows, z) <= Math.max(0.35, before)) break;
       damp /= 2;
     }
-    straight = straighten(line, rows, z, g.start, jugRow);
+    straight = straighten(line, rows, z, g.start);
     if (damp === 1 && Math.abs(step) < 2e-3) break;
   }
 
@@ -117,7 +108,12 @@ export function fitLine(prepared: Prepared): FittedLine {
       kind: "pour",
       index,
       column: Float64Array.from(rows, (row, i) => {
-        if (row.kind === "jug") return 1;
+        if (row.kind === "fact") {
+          let whole = 0;
+          for (let k = 1; k <= pour.count; k++)
+            whole += row.perPour(pour.from + ((pour.to - pour.from) * k) / (pour.count + 1));
+          return whole / pour.count;
+        }
         let seen = 0;
         let places = 0;
         for (let k = 1; k <= pour.count; k++) {
@@ -150,16 +146,18 @@ export function fitLine(prepared: Prepared): FittedLine {
       lnOdds: Math.log(slip.share / (1 - slip.share)),
     });
   });
+  const misreadings = suspects.length;
+  suspects.push(...(more.suspects?.(straight) ?? []));
   const trial = explain(
     noises.map(({ sigma, prior }) => ({ solved: solveStraight(straight, sigma), lnPrior: Math.log(prior) })),
     suspects,
     g.pours.length,
     400,
   );
-  const misread = g.blocks.map(() => ({ share: 0, off: 0 }));
+  const misread = rows.map(() => ({ share: 0, off: 0 }));
   for (const { guilty, weight, amounts } of trial.explanations) {
     guilty.forEach((a, i) => {
-      const slot = a >= firstSlip ? misread[suspects[a]?.index ?? -1] : undefined;
+      const slot = a >= firstSlip && a < misreadings ? misread[suspects[a]?.index ?? -1] : undefined;
       if (!slot) return;
       slot.share += weight;
       slot.off += weight * at(amounts, i);

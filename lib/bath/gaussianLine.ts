@@ -3,15 +3,32 @@ import { type Cholesky, cholesky, dot, solve } from "./cholesky.ts";
 import { gustCovariance } from "./gustCovariance.ts";
 import type { WaterLine } from "./waterLine.ts";
 
-/** One thing that was seen: a temperature, or what the feed jug lost. */
-export interface Row {
-  readonly kind: "reading" | "jug";
+/** One thing that was seen: a temperature, or another fact, such as what the feed jug lost. */
+export type Row = Reading | Fact;
+
+export interface Reading {
+  readonly kind: "reading";
   readonly time: number;
   readonly order: number;
-  /** K, or kg for the jug. */
+  /** K. */
   readonly y: number;
-  /** Variance beside the noise that all readings share: K², or kg² for the jug. */
+  /** K² beside the noise that all readings share. */
   readonly extra: number;
+}
+
+export interface Fact {
+  readonly kind: "fact";
+  readonly source: string;
+  readonly time: number;
+  readonly order: number;
+  /** In a unit of its own. */
+  readonly y: number;
+  /** Variance, in that unit. */
+  readonly extra: number;
+  /** What the line makes of it, and how that hangs on the doubts. */
+  readonly predict: (z: Float64Array) => { readonly value: number; readonly by: Float64Array };
+  /** What one kg more adds to it that went in at a time without being written. */
+  readonly perPour: (poured: number) => number;
 }
 
 /** The line made straight about one guess of its doubts. */
@@ -60,22 +77,15 @@ export function gustsBetween(s: number, t: number): number {
  * @param rows what was seen
  * @param z a guess of the doubts
  * @param start s, first boil
- * @param jug line value and slopes of the jug's row, if there is one
  * @example straighten(line, rows, new Float64Array(line.doubts.length), 0)
  */
-export function straighten(
-  line: WaterLine,
-  rows: readonly Row[],
-  z: Float64Array,
-  start: number,
-  jug?: (z: Float64Array) => { readonly value: number; readonly by: Float64Array },
-): Straight {
+export function straighten(line: WaterLine, rows: readonly Row[], z: Float64Array, start: number): Straight {
   const n = rows.length;
   const r = new Float64Array(n);
   const perKilogram = new Float64Array(n);
   const slopes = rows.map((row, i) => {
-    if (row.kind === "jug" && jug) {
-      const { value, by } = jug(z);
+    if (row.kind === "fact") {
+      const { value, by } = row.predict(z);
       r[i] = row.y - value + dot(by, z);
       return by;
     }

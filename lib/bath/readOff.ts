@@ -26,7 +26,14 @@ export interface ReadOff {
   readonly sources: ReadonlyMap<string, number>;
 }
 
-function under(asked: Asked, solved: Solved) {
+/**
+ * A number under one noise, no suspect guilty: its mean, its variance, and how each row moves it.
+ *
+ * @param asked the number
+ * @param solved the line solved for that noise
+ * @example under(asked, solved).variance
+ */
+export function under(asked: Asked, solved: Solved) {
   const { straight, factor, weighed } = solved;
   const q = new Float64Array(straight.rows.length);
   straight.rows.forEach((row, i) => {
@@ -115,8 +122,8 @@ function sourcesOf(asked: Asked, trial: Trial, doubts: readonly Doubt[], u: numb
   const n = straight.rows.length;
   straight.rows.forEach((a, i) => {
     const own = at(solved.factor.lower, 0) >= 0 ? a.extra + (a.kind === "reading" ? solved.sigma ** 2 : 0) : 0;
-    if (a.kind === "jug") {
-      add("feed jug", at(gain, i) * Math.sqrt(a.extra));
+    if (a.kind === "fact") {
+      add(a.source, at(gain, i) * Math.sqrt(a.extra));
       return;
     }
     noise += at(gain, i) ** 2 * own;

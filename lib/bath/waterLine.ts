@@ -65,6 +65,8 @@ export interface WaterLine {
   readonly seen: (z: ArrayLike<number>, poured: number, read: number) => number;
   /** kg that a kilogram poured adds to the steam (below 0: cold water takes heat). */
   readonly steamOfPour: number;
+  /** Number of the doubt about the first pour's amount; the others follow. */
+  readonly firstPour: number;
 }
 
 const mixing = 20;
@@ -216,7 +218,16 @@ export function waterLine(g: LineGivens): WaterLine {
     (pourEffect.value + pourEffect.u * at(z, iPour)) *
     stepResponse(read - poured, mixing * Math.exp(0.6 * at(z, iMixing)), lag * Math.exp(0.6 * at(z, iLag)));
 
-  return { doubts, bathAt, readingAt, rate, lnRatioAt, seen, steamOfPour: 1 - pourEffect.value };
+  return {
+    doubts,
+    bathAt,
+    readingAt,
+    rate,
+    lnRatioAt,
+    seen,
+    steamOfPour: 1 - pourEffect.value,
+    firstPour: iTime.length > 0 ? at(iEach, 0) : size,
+  };
 }
 
 /** A reading on a pour's own row was taken before it, or half a minute after it if it stands behind. */
