@@ -2,18 +2,20 @@
  * Covariance of what a gusty fire has made more or less than its mean by two times: an Ornstein-Uhlenbeck process
  * of unit variance, integrated from time 0 (Gardiner, Handbook of Stochastic Methods, 4.4; from memory).
  *
- * @param s s from the start, 0 or more
- * @param t s from the start, 0 or more
+ * @param s s from time 0; below 0 for what it made between then and time 0, taken off
+ * @param t s from time 0, as `s`
  * @param tau s, how long a gust lasts
  * @returns s²
  * @example gustCovariance(60, 60, 1e9) // 3600: a gust that never ends
  */
 export function gustCovariance(s: number, t: number, tau: number): number {
-  const a = Math.max(0, s);
-  const b = Math.max(0, t);
+  const a = Math.abs(s);
+  const b = Math.abs(t);
   const small = Math.max(a, b) / tau;
+  const opposite = s < 0 !== t < 0;
+  if (opposite && small >= 1e-3) return -tau * tau * (1 - Math.exp(-a / tau)) * (1 - Math.exp(-b / tau));
   // The terms cancel where the times are short against the gust.
-  if (small < 1e-3) return a * b;
+  if (small < 1e-3) return opposite ? -a * b : a * b;
   return (
     tau *
     tau *

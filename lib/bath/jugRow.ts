@@ -14,17 +14,17 @@ import type { WaterLine } from "./waterLine.ts";
 export function jugRow({ jug, line: g, facts }: Prepared, line: WaterLine): readonly Fact[] {
   if (!jug) return [];
   const before = facts.pours.filter((pour) => pour.time < g.start - 1e-9 && pour.time >= jug.from);
-  const iCup = line.doubts.findIndex(({ source }) => source === "cup");
+  const { cup: iCup, firstPour } = line.index;
   const predict = (z: Float64Array) => {
     const by = new Float64Array(z.length);
     const cup = 1 + g.cup.allNight * at(z, iCup);
     let value = before.reduce((sum, pour) => sum + pour.mass, 0) * cup;
     g.pours.forEach((pour, i) => {
       if (pour.time < jug.from || pour.time > jug.to) return;
-      const each = 1 + g.cup.eachPour * at(z, line.firstPour + i);
+      const each = 1 + g.cup.eachPour * at(z, firstPour + i);
       value += pour.mass * cup * each;
       by[iCup] = at(by, iCup) + pour.mass * each * g.cup.allNight;
-      by[line.firstPour + i] = pour.mass * cup * g.cup.eachPour;
+      by[firstPour + i] = pour.mass * cup * g.cup.eachPour;
     });
     return { value, by };
   };

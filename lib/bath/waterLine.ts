@@ -65,15 +65,22 @@ export interface WaterLine {
   readonly seen: (z: ArrayLike<number>, poured: number, read: number) => number;
   /** kg that a kilogram poured adds to the steam (below 0: cold water takes heat). */
   readonly steamOfPour: number;
-  /** Number of the doubt about the first pour's amount; the others follow. */
-  readonly firstPour: number;
+  /** What the thermometer would show, lag and noise apart, if `water` kg were in the boiling bath; `by` at that water. */
+  readonly boilsAt: (z: ArrayLike<number>, time: number, water: number) => ReadingAt;
+  /** Numbers of single doubts; `firstPour` is that of the first pour's amount, the others follow. */
+  readonly index: Readonly<
+    Record<"water" | "rate" | "cup" | "mixing" | "lag" | "scale" | "offset" | "thermometer" | "firstPour", number>
+  > & { readonly fire: readonly number[]; readonly times: readonly number[]; readonly salts: readonly number[] };
 }
 
-const mixing = 20;
-const lag = 15;
-/** Departure of the boiling curve: offset in K and scale of its slope (a judgement, stated with the curve). */
-const curveOffset = { value: -0.5, u: 1.7 };
-const curveScale = 0.07;
+/** Before the log speaks: mixing and lag in s with the doubt of their ln, the departure of the boiling curve (a judgement, stated with the curve). */
+export const before = {
+  mixing: { value: 20, u: 0.6 },
+  lag: { value: 15, u: 0.6 },
+  curveOffset: { value: -0.5, u: 1.7 },
+  curveScale: 0.07,
+} as const;
+const { mixing, lag, curveOffset, curveScale } = before;
 /** A cold pour moves a reading a little more or less than its water alone does: heat to warm it, heat it frees. */
 const pourEffect = { value: 1.02, u: 0.06 };
 const fireTrend = 0.08;
@@ -132,8 +139,8 @@ export function waterLine(g: LineGivens): WaterLine {
       steam -= part.steam + part.u * at(z, at(iParts, i));
       steamBy[at(iParts, i)] = -part.u;
     });
-    const tMix = mixing * Math.exp(0.6 * at(z, iMixing));
-    const tLag = lag * Math.exp(0.6 * at(z, iLag));
+    const tMix = mixing.value * Math.exp(mixing.u * at(z, iMixing));
+    const tLag = lag.value * Math.exp(lag.u * at(z, iLag));
     const effect = pourEffect.value + pourEffect.u * at(z, iPour);
     const cup = 1 + g.cup.allNight * at(z, iCup);
     const own = g.water.value * Math.exp(g.water.relative * at(z, iWater));
@@ -153,8 +160,8 @@ export function waterLine(g: LineGivens): WaterLine {
       waterBy[at(iEach, i)] = pour.mass * cup * g.cup.eachPour * perKilogram;
       waterBy[at(iTime, i)] = -kg * effect * rateShown * g.pourTime;
       waterBy[iMixing] =
-        at(waterBy, iMixing) + (kg * effect * (share(tMix * 1.01, tLag) - shown) * 0.6) / Math.log(1.01);
-      waterBy[iLag] = at(waterBy, iLag) + (kg * effect * (share(tMix, tLag * 1.01) - shown) * 0.6) / Math.log(1.01);
+        at(waterBy, iMixing) + (kg * effect * (share(tMix * 1.01, tLag) - shown) * mixing.u) / Math.log(1.01);
+      waterBy[iLag] = at(waterBy, iLag) + (kg * effect * (share(tMix, tLag * 1.01) - shown) * lag.u) / Math.log(1.01);
       steamBy[iCup] = at(steamBy, iCup) - (effect - 1) * pour.mass * each * g.cup.allNight * shown;
       steamBy[at(iEach, i)] = -(effect - 1) * pour.mass * cup * g.cup.eachPour * shown;
     });
@@ -167,23 +174,20 @@ export function waterLine(g: LineGivens): WaterLine {
     return { water, steam: Math.max(1e-9, steam - (effect - 1) * poured), waterBy, steamBy };
   };
 
-  const readingAt = (z: ArrayLike<number>, time: number, order = Infinity): ReadingAt => {
-    const { water, waterBy } = bathAt(z, time, order);
+  const boilsAt = (z: ArrayLike<number>, time: number, water: number): ReadingAt => {
     const lnSalt = Math.log(g.saltAt(time));
     const lnWater = Math.log(water);
-    let lnRatio = lnSalt - lnWater;
+    const lnRatio = lnSalt - lnWater;
+    const own = g.curve.boils(lnRatio);
     let published = 0;
     const moved = g.saltDoubts.map(({ curve, lnMass }, i) => {
-      const step = curve.boils(lnSalt + lnMass - lnWater) - g.curve.boils(lnSalt - lnWater);
+      const step = curve.boils(lnRatio + lnMass) - own;
       published += step * at(z, at(iSalt, i));
       return step;
     });
-    lnRatio = lnSalt - lnWater;
-    const plain = g.curve.boils(lnRatio) + published;
+    const plain = own + published;
     const scale = 1 + curveScale * at(z, iScale);
-    const slope = scale * g.curve.slope(lnRatio);
     const by = new Float64Array(size);
-    for (let i = 0; i < size; i++) by[i] = (-slope / water) * at(waterBy, i);
     by[iScale] = curveScale * (plain - pivot);
     by[iOffset] = curveOffset.u;
     by[iThermometer] = g.thermometer.u;
@@ -199,7 +203,14 @@ export function waterLine(g: LineGivens): WaterLine {
       g.thermometer.offset +
       g.thermometer.u * at(z, iThermometer) +
       g.pressureStep * at(z, iPressure);
-    return { T, by, perKilogram: -slope / water };
+    return { T, by, perKilogram: (-scale * g.curve.slope(lnRatio)) / water };
+  };
+
+  const readingAt = (z: ArrayLike<number>, time: number, order = Infinity): ReadingAt => {
+    const { water, waterBy } = bathAt(z, time, order);
+    const { T, by, perKilogram } = boilsAt(z, time, water);
+    for (let i = 0; i < size; i++) by[i] = at(by, i) + perKilogram * at(waterBy, i);
+    return { T, by, perKilogram };
   };
 
   const lnRatioAt = (z: ArrayLike<number>, time: number) => {
@@ -216,7 +227,11 @@ export function waterLine(g: LineGivens): WaterLine {
 
   const seen = (z: ArrayLike<number>, poured: number, read: number) =>
     (pourEffect.value + pourEffect.u * at(z, iPour)) *
-    stepResponse(read - poured, mixing * Math.exp(0.6 * at(z, iMixing)), lag * Math.exp(0.6 * at(z, iLag)));
+    stepResponse(
+      read - poured,
+      mixing.value * Math.exp(mixing.u * at(z, iMixing)),
+      lag.value * Math.exp(lag.u * at(z, iLag)),
+    );
 
   return {
     doubts,
@@ -226,7 +241,21 @@ export function waterLine(g: LineGivens): WaterLine {
     lnRatioAt,
     seen,
     steamOfPour: 1 - pourEffect.value,
-    firstPour: iTime.length > 0 ? at(iEach, 0) : size,
+    boilsAt,
+    index: {
+      water: iWater,
+      rate: iRate,
+      cup: iCup,
+      mixing: iMixing,
+      lag: iLag,
+      scale: iScale,
+      offset: iOffset,
+      thermometer: iThermometer,
+      firstPour: iEach[0] ?? size,
+      fire: iFire,
+      times: iTime,
+      salts: iSalt,
+    },
   };
 }
 
