@@ -3,18 +3,18 @@ import { answerOfLn, scaled, symmetric } from "./answer.ts";
 import { ratioAsked, steamAsked, waterAsked } from "./asked.ts";
 import { asWideAsUnknown, contradiction } from "./contradiction.ts";
 import { courseOf } from "./courseOf.ts";
-import { fitLine } from "./fitLine.ts";
+import { type FittedLine, fitLine } from "./fitLine.ts";
 import { holdOf } from "./holdOf.ts";
 import { inBandOf } from "./inBandOf.ts";
 import { makeUpOf } from "./makeUpOf.ts";
 import { pointsOf } from "./pointsOf.ts";
 import { pouredOf, unwrittenOf } from "./pouredOf.ts";
-import { prepare } from "./prepare.ts";
+import { type Prepared, prepare } from "./prepare.ts";
 import { type Asked, readOff } from "./readOff.ts";
 import type { BalanceGivens, WaterBalance } from "./types.ts";
 
 /** The mixture of normals is a little too narrow at its ends; found on generated logs, not derived. */
-const stretch = 1.03;
+export const stretch = 1.03;
 const flow = { mass: 1, time: -1 } as const;
 
 /**
@@ -38,7 +38,18 @@ const flow = { mass: 1, time: -1 } as const;
  */
 export function waterBalance(run: Run, givens: BalanceGivens): WaterBalance {
   const prepared = prepare(run, givens);
-  const fitted = fitLine(prepared);
+  return readBalance(prepared, fitLine(prepared), givens);
+}
+
+/**
+ * Everything that a fitted line answers about a run's water.
+ *
+ * @param prepared the log
+ * @param fitted the line that was fitted to it
+ * @param givens as they were handed in
+ * @example readBalance(prepared, fitLine(prepared), givens).boilOff.value
+ */
+export function readBalance(prepared: Prepared, fitted: FittedLine, givens: BalanceGivens): WaterBalance {
   const { line, facts, boil } = prepared;
   const { start, end } = line;
   const duration = end - start;
@@ -107,7 +118,7 @@ export function waterBalance(run: Run, givens: BalanceGivens): WaterBalance {
   };
 }
 
-function saltSources({ salts }: ReturnType<typeof prepare>): ReadonlyMap<string, number> {
+function saltSources({ salts }: Prepared): ReadonlyMap<string, number> {
   const squares = new Map<string, number>();
   for (const { source, masses } of salts.doubts) {
     const moved = Object.values(masses).reduce((sum, kg) => sum + kg, 0) - salts.total;

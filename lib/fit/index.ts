@@ -1,0 +1,14 @@
+export { fitRun } from "./run/fitRun.ts";
+export type {
+  FitGivens,
+  FittedMoment,
+  FittedParameter,
+  FittedRun,
+  HeatWent,
+  LogNext,
+  ParameterName,
+  PatternName,
+  ProbablyMisread,
+  ProbablyUnwritten,
+  Told,
+} from "./run/types.ts";

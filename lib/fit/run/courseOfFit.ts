@@ -1,0 +1,54 @@
+import { at } from "../../bath/at.ts";
+import type { FittedLine } from "../../bath/fitLine.ts";
+import type { Prepared } from "../../bath/prepare.ts";
+import { doubtUnder } from "../../bath/readOff.ts";
+import { before } from "../../bath/waterLine.ts";
+import type { FireLine } from "./fireLine.ts";
+import type { FittedMoment } from "./types.ts";
+
+const steps = 120;
+
+/**
+ * The fitted bath over time under the likeliest explanation, from its heat-up to the end, with its 95 % spread.
+ *
+ * @param prepared the log
+ * @param fitted its fit
+ * @param line its line
+ * @example courseOfFit(prepared, fitted, line)[0]?.T // K
+ */
+export function courseOfFit(prepared: Prepared, fitted: FittedLine, line: FireLine): readonly FittedMoment[] {
+  const { line: g, thermometer } = prepared;
+  const { z, trial, straight } = fitted;
+  const likely = trial.explanations[0];
+  const solved = trial.solved[likely?.noise ?? 0];
+  const warmFrom = line.warming.blocks[0]?.time;
+  const times = new Set<number>();
+  if (warmFrom !== undefined) for (let i = 0; i < 60; i++) times.add(warmFrom + ((g.start - warmFrom) * i) / 60);
+  for (let i = 0; i <= steps; i++) times.add(g.start + ((g.end - g.start) * i) / steps);
+  for (const pour of g.pours)
+    for (const time of [pour.time - 0.5, pour.time + pour.duration])
+      if (time >= g.start && time <= g.end) times.add(time);
+  const lag = before.lag.value * Math.exp(before.lag.u * at(z, line.index.lag));
+  const extra = (time: number) =>
+    (likely?.guilty ?? []).reduce((sum, a, i) => {
+      const poured = fitted.pourTimes.get(a);
+      return poured !== undefined && poured <= time ? sum + at(likely?.amounts ?? [], i) : sum;
+    }, 0);
+  return [...times]
+    .sort((a, b) => a - b)
+    .map((time) => {
+      const boils = time >= g.start;
+      const added = extra(time);
+      const bath = line.bathAt(z, Math.max(g.start, time));
+      // Below the boil a thermometer that follows late shows what the bath was a moment before.
+      const reading = line.readingAt(z, boils ? time : Math.min(g.start - 1, time + lag));
+      const shift = boils ? reading.perKilogram * added : 0;
+      const T = reading.T + shift - thermometer.offset;
+      const gust = { by: -reading.perKilogram * straight.rate, time: time - straight.start };
+      const u = solved ? doubtUnder({ value: 0, by: reading.by, gust, direct: [] }, solved) : 0;
+      const half = 1.96 * Math.min(40, u);
+      const water = bath.water + added;
+      const boilingPoint = boils ? T : line.boilsAt(z, g.start, bath.water).T - thermometer.offset;
+      return { time, T, low: T - half, high: T + half, water, boilingPoint, boils };
+    });
+}

@@ -1,0 +1,56 @@
+import { at } from "../../bath/at.ts";
+import { dot } from "../../bath/cholesky.ts";
+import type { FittedLine } from "../../bath/fitLine.ts";
+import { under } from "../../bath/readOff.ts";
+import type { ParameterAsked } from "./parametersOf.ts";
+
+/**
+ * Covariance of the parameters over all explanations of the log, of the ln where a parameter cannot be below 0.
+ *
+ * @param asked the parameters, as questions
+ * @param fitted the fit
+ * @example covarianceOf(asked, fitted)[0][0] // variance of the first
+ */
+export function covarianceOf(asked: readonly ParameterAsked[], { trial }: FittedLine): readonly (readonly number[])[] {
+  const n = asked.length;
+  const bases = trial.solved.map((solved) => {
+    const read = asked.map((one) => under(one.asked, solved));
+    const own = asked.map((one, i) =>
+      asked.map((other, j) => {
+        const q = solved.straight.slopes.map((by) => dot(by, one.asked.by));
+        return dot(one.asked.by, other.asked.by) - dot(q, read[j]?.gain ?? []) + (i === j ? 1e-15 : 0);
+      }),
+    );
+    return { read, own };
+  });
+  const mean = new Float64Array(n);
+  const second = Array.from({ length: n }, () => new Float64Array(n));
+  let whole = 0;
+  for (const { guilty, noise, weight, amounts, covariance } of trial.explanations) {
+    if (weight < 1e-4) continue;
+    whole += weight;
+    const base = bases[noise];
+    if (!base) continue;
+    const effects = base.read.map(({ gain }) => guilty.map((a) => -dot(trial.suspects[a]?.column ?? [], gain)));
+    const means = base.read.map((read, i) => read.mean + dot(effects[i] ?? [], amounts));
+    const m = guilty.length;
+    for (let i = 0; i < n; i++) {
+      mean[i] = at(mean, i) + weight * at(means, i);
+      for (let j = 0; j < n; j++) {
+        let own = base.own[i]?.[j] ?? 0;
+        for (let a = 0; a < m; a++)
+          for (let b = 0; b < m; b++)
+            own += at(effects[i] ?? [], a) * at(effects[j] ?? [], b) * at(covariance, a * m + b);
+        const row = second[i] as Float64Array;
+        row[j] = at(row, j) + weight * (own + at(means, i) * at(means, j));
+      }
+    }
+  }
+  return second.map((row, i) =>
+    Array.from(row, (_, j) => {
+      const here = at(row, j) / whole - (at(mean, i) * at(mean, j)) / whole ** 2;
+      const there = at(second[j] ?? [], i) / whole - (at(mean, i) * at(mean, j)) / whole ** 2;
+      return (here + there) / 2;
+    }),
+  );
+}

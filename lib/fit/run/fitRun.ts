@@ -1,0 +1,105 @@
+import { answerOf } from "../../bath/answer.ts";
+import { steamAsked } from "../../bath/asked.ts";
+import { fitLine } from "../../bath/fitLine.ts";
+import { prepare } from "../../bath/prepare.ts";
+import { type Asked, type ReadOff, readOff } from "../../bath/readOff.ts";
+import type { Answer } from "../../bath/types.ts";
+import { readBalance, stretch } from "../../bath/waterBalance.ts";
+import type { Run } from "../../log/types.ts";
+import type { Dimension } from "../../measure/types.ts";
+import { courseOfFit } from "./courseOfFit.ts";
+import { covarianceOf } from "./covarianceOf.ts";
+import { burnerFact, depthFacts, fireSuspect, warmRows } from "./factsOf.ts";
+import { fireLine } from "./fireLine.ts";
+import { gasBurnt, wallsAndTop } from "./heatLost.ts";
+import { heatWent } from "./heatWent.ts";
+import { logNextOf } from "./logNextOf.ts";
+import { parametersAsked, parametersOf } from "./parametersOf.ts";
+import { untilOut, waterToTarget } from "./questions.ts";
+import { residualsOf } from "./residualsOf.ts";
+import { probablyMisread, probablyUnwritten } from "./suspected.ts";
+import type { FitGivens, FittedParameter, FittedRun } from "./types.ts";
+
+function plainAnswer(read: ReadOff, dimension: Dimension, least: number): Answer {
+  const within = (x: number) => Math.max(least, x);
+  return answerOf(within(read.median), [within(read.low), within(read.high)], dimension, read.sources);
+}
+
+/** The fire flickers on: what it does next is known no better than its gusts. */
+function withGusts(asked: Asked, read: ReadOff): ReadOff {
+  const u = 0.1 * Math.abs(asked.value);
+  const widen = Math.hypot(1, u / Math.max(1e-9, read.u));
+  return {
+    median: read.median,
+    u: read.u * widen,
+    low: read.median + widen * (read.low - read.median),
+    high: read.median + widen * (read.high - read.median),
+    sources: new Map([...read.sources, ["fire", Math.hypot(read.sources.get("fire") ?? 0, u)]]),
+  };
+}
+
+function answerNamed(parameters: readonly FittedParameter[], name: FittedParameter["name"]): Answer {
+  const found = parameters.find((one) => one.name === name);
+  if (!found) throw new Error(`missing parameter: ${name}`);
+  return found.answer;
+}
+
+/**
+ * Fits the boiling bath to one run's log: the heat of the fire, the water, how the bath departs from the published
+ * boiling curve, thermometer, mixing, burner changes and cup, each with a prior from the setup; pours that were never
+ * written and readings that do not belong are weighed against each other as explanations. Where the log cannot tell,
+ * answers come out as wide as that is, and a remark says so.
+ *
+ * @param run a log as `readLog` gives it; struck-out entries count for nothing
+ * @param givens as for `waterBalance`, with target and band (half-width) in K; the tank in m, the burner's gas in W
+ * gross, where they are known
+ * @returns SI; `boilOff` is the mean from the first boil to the log's last row
+ * @throws RangeError for a number out of range; Error, in the maker's words, where the log lacks what is essential:
+ * two readings at the boil at different times
+ * Source: Gaussian linearisation with covariances (JCGM 101 and 102 in spirit; a mixture over discrete faults); heats
+ * by `brineEnthalpy`, boiling line by `boilingPoint`.
+ * @example
+ * const reading = (time, si) => ({ id: `r${time}`, time, kind: "reading", line: 1, struck: false,
+ *   quantity: { text: "", si, dimension: {}, unit: "K", standardUncertainty: 0, known: "measured" } });
+ * const run = { entries: [reading(0, 415), reading(600, 416), reading(1200, 417)] };
+ * const salts = { sodiumHydroxide: 8, sodiumNitrate: 3 };
+ * fitRun(run, { salts, pressure: 101_325, target: 417.6, band: 1.1 }).boilOff.value // 0.00039
+ */
+export function fitRun(run: Run, givens: FitGivens): FittedRun {
+  const prepared = prepare(run, givens);
+  const line = fireLine(prepared);
+  const burner = burnerFact(prepared, line, givens);
+  const fitted = fitLine(prepared, {
+    line,
+    rows: [...warmRows(line), ...burner, ...depthFacts(prepared, line, givens)],
+    suspects: fireSuspect(line),
+  });
+  const balance = readBalance(prepared, fitted, givens);
+  const asked = parametersAsked(prepared, fitted, line, burner);
+  const parameters = parametersOf(asked, fitted, line);
+  const toTarget = waterToTarget(prepared, fitted, line, givens.target);
+  const out = untilOut(prepared, fitted, line, givens.target + givens.band);
+  const ask = (one: Asked) => readOff(one, fitted.trial, line.doubts, stretch);
+  const { start, end } = prepared.line;
+  return {
+    boilOff: balance.boilOff,
+    water: answerNamed(parameters, "water at the start"),
+    boilingPointOffset: answerNamed(parameters, "boiling point offset"),
+    parameters,
+    covariance: { names: parameters.map(({ name }) => name), matrix: covarianceOf(asked, fitted) },
+    makeUp: balance.makeUp,
+    waterToTarget: plainAnswer(ask(toTarget), { mass: 1 }, -Infinity),
+    untilOutOfBand: plainAnswer(withGusts(out, ask(out)), { time: 1 }, 0),
+    probablyUnwritten: probablyUnwritten(run, prepared, fitted),
+    probablyMisread: probablyMisread(run, prepared, fitted),
+    residuals: residualsOf(prepared, fitted, line),
+    logNext: logNextOf(prepared, fitted, line, givens, {
+      lnBoilOff: steamAsked(fitted, start, end),
+      waterToTarget: toTarget,
+    }),
+    course: courseOfFit(prepared, fitted, line),
+    heat: heatWent(prepared, line, balance, wallsAndTop(prepared, givens), gasBurnt(prepared, givens)),
+    firstBoil: balance.firstBoil,
+    remarks: balance.remarks,
+  };
+}

@@ -1,0 +1,86 @@
+import { at } from "../../bath/at.ts";
+import type { Fact, Solved, Straight } from "../../bath/gaussianLine.ts";
+import { solveStraight } from "../../bath/gaussianLine.ts";
+import { type Asked, under } from "../../bath/readOff.ts";
+
+/** What a log would know besides: doubts that shrink by a factor, and things that would be seen. */
+export interface Supposed {
+  readonly shrinks?: ReadonlyMap<number, number>;
+  readonly sees?: readonly { readonly by: Float64Array; readonly variance: number }[];
+}
+
+function withSeen(straight: Straight, sees: NonNullable<Supposed["sees"]>): Straight {
+  const rows = [
+    ...straight.rows,
+    ...sees.map(
+      ({ variance }): Fact => ({
+        kind: "fact",
+        source: "supposed",
+        time: straight.start,
+        order: 0,
+        y: 0,
+        extra: variance,
+        predict: (z) => ({ value: 0, by: new Float64Array(z.length) }),
+        perPour: () => 0,
+      }),
+    ),
+  ];
+  const slopes = [...straight.slopes, ...sees.map(({ by }) => by)];
+  const n = rows.length;
+  const old = straight.rows.length;
+  const shared = new Float64Array(n * n);
+  for (let i = 0; i < n; i++)
+    for (let j = 0; j <= i; j++) {
+      if (i < old) {
+        shared[i * n + j] = at(straight.shared, i * old + j);
+        continue;
+      }
+      let v = i === j ? (rows[i]?.extra ?? 0) : 0;
+      const a = slopes[i] as Float64Array;
+      const b = slopes[j] as Float64Array;
+      for (let k = 0; k < a.length; k++) v += at(a, k) * at(b, k);
+      shared[i * n + j] = v;
+    }
+  const longer = (list: Float64Array) => {
+    const all = new Float64Array(n);
+    all.set(list);
+    return all;
+  };
+  return { ...straight, rows, slopes, shared, r: longer(straight.r), perKilogram: longer(straight.perKilogram) };
+}
+
+function shrunk(straight: Straight, shrinks: ReadonlyMap<number, number>): Straight {
+  const n = straight.rows.length;
+  const shared = Float64Array.from(straight.shared);
+  for (const [k, factor] of shrinks)
+    for (let i = 0; i < n; i++)
+      for (let j = 0; j <= i; j++)
+        shared[i * n + j] =
+          at(shared, i * n + j) -
+          (1 - factor * factor) * at(straight.slopes[i] ?? [], k) * at(straight.slopes[j] ?? [], k);
+  const slopes = straight.slopes.map((by) => {
+    const own = Float64Array.from(by);
+    for (const [k, factor] of shrinks) own[k] = factor * at(own, k);
+    return own;
+  });
+  return { ...straight, shared, slopes };
+}
+
+/**
+ * Variance of a number if this log had told more. It hangs on what is seen and how well, not on what the readings say,
+ * so it can be worked out before anything is logged.
+ *
+ * @param asked the number
+ * @param solved the line solved for the log's noise
+ * @param supposed what would be known besides
+ * @returns the variance of the number, in its unit squared
+ * @example supposedVariance(asked, solved, { shrinks: new Map([[2, 0.2]]) })
+ */
+export function supposedVariance(asked: Asked, solved: Solved, supposed: Supposed): number {
+  const shrinks = supposed.shrinks ?? new Map<number, number>();
+  let straight = withSeen(solved.straight, supposed.sees ?? []);
+  straight = shrunk(straight, shrinks);
+  const by = Float64Array.from(asked.by);
+  for (const [k, factor] of shrinks) by[k] = factor * at(by, k);
+  return under({ ...asked, by }, solveStraight(straight, solved.sigma)).variance;
+}
