@@ -68,7 +68,8 @@ function lastOfWarmUp(readings: readonly Reading[], firstPour: number, rise: (fr
   const prefix = readings.filter((reading) => reading.time <= firstPour).length;
   for (let i = 0; i < prefix; i++) {
     const here = readings[i] as Reading;
-    if (here.T < highest - 0.6) break;
+    // No bath cools while it warms up, nor at the boil before the first pour: a dip or a spike is a slip of the pen.
+    if (here.T < highest - 0.6 || spikes(readings, i)) continue;
     highest = Math.max(highest, here.T);
     let above = 0;
     let asked = 0;
@@ -84,6 +85,12 @@ function lastOfWarmUp(readings: readonly Reading[], firstPour: number, rise: (fr
     if (above >= 2 || (asked === 1 && risen > 3)) last = i;
   }
   return last;
+}
+
+/** Whether a reading stands well above both that follow it. */
+function spikes(readings: readonly Reading[], i: number): boolean {
+  const [here, next, afterNext] = readings.slice(i, i + 3);
+  return !!here && !!next && !!afterNext && here.T > next.T + 2 && here.T > afterNext.T + 2;
 }
 
 /** Middle of a list of numbers; NaN for an empty one. */
