@@ -4,6 +4,7 @@ export { boilingPointSlope } from "./boilingPointSlope.ts";
 export { brineDensity } from "./brineDensity.ts";
 export { brineEnthalpy } from "./brineEnthalpy.ts";
 export { brineHeatCapacity } from "./brineHeatCapacity.ts";
+export { brineVapourPressure } from "./brineVapourPressure.ts";
 export {
   airGasConstant,
   atmosphere,
@@ -23,6 +24,8 @@ export { solubility } from "./solubility.ts";
 export { standardAltitude } from "./standardAltitude.ts";
 export { standardPressure } from "./standardPressure.ts";
 export { steamEnthalpy } from "./steamEnthalpy.ts";
+export { steelHeat } from "./steelHeat.ts";
+export { type SurfaceLoss, type SurfaceLossGivens, surfaceLoss } from "./surfaceLoss.ts";
 export { thermometerOffset } from "./thermometerOffset.ts";
 export { thermometerKinds, thermometerTolerance } from "./thermometerTolerance.ts";
 export type {
@@ -36,6 +39,7 @@ export type {
   ThermometerTolerance,
 } from "./types.ts";
 export { salts } from "./types.ts";
+export { type WallLossGivens, wallLoss } from "./wallLoss.ts";
 export { waterDensity } from "./waterDensity.ts";
 export { waterEnthalpy } from "./waterEnthalpy.ts";
 export { waterInBrineEnthalpy } from "./waterInBrineEnthalpy.ts";
