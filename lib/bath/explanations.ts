@@ -1,5 +1,5 @@
 import { at } from "./at.ts";
-import { cholesky, dot, solve } from "./cholesky.ts";
+import { cholesky, dot, nothing, solve } from "./cholesky.ts";
 import type { Solved } from "./gaussianLine.ts";
 
 /**
@@ -74,7 +74,7 @@ export function explain(
   const noises = solved.map(({ solved: s }) => s);
   const weighed = noises.map((s) => suspects.map(({ column }) => solve(s.factor, column)));
   const products = noises.map((_, k) =>
-    suspects.map(({ column }) => suspects.map((_, j) => dot(column, weighed[k]?.[j] ?? []))),
+    suspects.map(({ column }) => suspects.map((_, j) => dot(column, weighed[k]?.[j] ?? nothing))),
   );
   const pulls = noises.map((s) => suspects.map(({ column }) => dot(column, s.weighed)));
 

@@ -1,5 +1,5 @@
 import { at } from "./at.ts";
-import { dot, solve } from "./cholesky.ts";
+import { dot, nothing, solve } from "./cholesky.ts";
 import { explain, type Suspect, type Trial } from "./explanations.ts";
 import { median } from "./firstBoil.ts";
 import { likeliest, type Row, type Solved, type Straight, solveStraight, straighten } from "./gaussianLine.ts";
@@ -95,7 +95,7 @@ export function fitLine(prepared: Prepared, more: More = {}): FittedLine {
       if (distance(line, rows, z) <= Math.max(0.35, before)) break;
       damp /= 2;
     }
-    straight = straighten(line, rows, z, g.start);
+    straight = straighten(line, rows, z, g.start, straight);
     if (damp === 1 && Math.abs(step) < 2e-3) break;
   }
 
@@ -186,5 +186,5 @@ function likeliestUnder(trial: Trial): Float64Array {
 
 /** K: what is left of each reading under the likeliest doubts. */
 export function leftOver({ straight, z }: FittedLine): Float64Array {
-  return straight.r.map((r, i) => r - dot(straight.slopes[i] ?? [], z));
+  return straight.r.map((r, i) => r - dot(straight.slopes[i] ?? nothing, z));
 }

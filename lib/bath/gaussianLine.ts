@@ -39,6 +39,9 @@ export interface Straight {
   readonly r: Float64Array;
   /** Rows × doubts. */
   readonly slopes: readonly Float64Array[];
+  /** Covariance of the fire's gusts up to the rows, s², and of the thermometer's wandering, K², rows × rows. */
+  readonly gusts: Float64Array;
+  readonly wander: Float64Array;
   /** Covariance without the readings' own noise, rows × rows. */
   readonly shared: Float64Array;
   /** K for each kg more water, for each row. */
@@ -70,6 +73,24 @@ export function gustsBetween(s: number, t: number): number {
   return gusts.reduce((sum, { u, tau }) => sum + u * u * gustCovariance(s, t, tau), 0);
 }
 
+/** What the times of the rows alone say: gusts and wandering between each two. */
+function between(rows: readonly Row[], start: number): Pick<Straight, "gusts" | "wander"> {
+  const n = rows.length;
+  const gusts = new Float64Array(n * n);
+  const wander = new Float64Array(n * n);
+  for (let i = 0; i < n; i++)
+    for (let j = 0; j <= i; j++) {
+      const s = (rows[i] as Row).time;
+      const t = (rows[j] as Row).time;
+      const k = i * n + j;
+      gusts[k] = gustsBetween(s - start, t - start);
+      wander[k] = wandering.u ** 2 * Math.exp(-Math.abs(s - t) / wandering.tau);
+      gusts[j * n + i] = at(gusts, k);
+      wander[j * n + i] = at(wander, k);
+    }
+  return { gusts, wander };
+}
+
 /**
  * Makes the line straight about z.
  *
@@ -77,9 +98,16 @@ export function gustsBetween(s: number, t: number): number {
  * @param rows what was seen
  * @param z a guess of the doubts
  * @param start s, first boil
+ * @param previous the same rows made straight about another guess
  * @example straighten(line, rows, new Float64Array(line.doubts.length), 0)
  */
-export function straighten(line: WaterLine, rows: readonly Row[], z: Float64Array, start: number): Straight {
+export function straighten(
+  line: WaterLine,
+  rows: readonly Row[],
+  z: Float64Array,
+  start: number,
+  previous?: Straight,
+): Straight {
   const n = rows.length;
   const r = new Float64Array(n);
   const perKilogram = new Float64Array(n);
@@ -95,21 +123,20 @@ export function straighten(line: WaterLine, rows: readonly Row[], z: Float64Arra
     return by;
   });
   const rate = line.rate(z);
+  const { gusts, wander } = previous ?? between(rows, start);
   const shared = new Float64Array(n * n);
   rows.forEach((a, i) => {
     for (let j = 0; j <= i; j++) {
       const b = rows[j] as Row;
       let v = dot(slopes[i] as Float64Array, slopes[j] as Float64Array);
       if (a.kind === "reading" && b.kind === "reading") {
-        v +=
-          at(perKilogram, i) * at(perKilogram, j) * rate * rate * gustsBetween(a.time - start, b.time - start) +
-          wandering.u ** 2 * Math.exp(-Math.abs(a.time - b.time) / wandering.tau);
+        v += at(perKilogram, i) * at(perKilogram, j) * rate * rate * at(gusts, i * n + j) + at(wander, i * n + j);
       }
       if (i === j) v += a.extra;
       shared[i * n + j] = v;
     }
   });
-  return { rows, z, r, slopes, shared, perKilogram, rate, start };
+  return { rows, z, r, slopes, gusts, wander, shared, perKilogram, rate, start };
 }
 
 /**

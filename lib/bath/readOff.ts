@@ -1,5 +1,5 @@
 import { at } from "./at.ts";
-import { dot, solve } from "./cholesky.ts";
+import { dot, nothing, solve } from "./cholesky.ts";
 import type { Trial } from "./explanations.ts";
 import { gustsBetween, type Solved } from "./gaussianLine.ts";
 import { mixtureQuantile, type Normal } from "./mixtureQuantile.ts";
@@ -70,7 +70,10 @@ export function readOff(asked: Asked, trial: Trial, doubts: readonly Doubt[], st
   const parts: Normal[] = trial.explanations.map(({ guilty, noise, weight, amounts, covariance }) => {
     const { mean, variance, gain } = base[noise] as (typeof base)[number];
     const m = guilty.length;
-    const effect = guilty.map((a) => (asked.direct[a] ?? 0) - dot(trial.suspects[a]?.column ?? [], gain));
+    const effect = Float64Array.from(
+      guilty,
+      (a) => (asked.direct[a] ?? 0) - dot(trial.suspects[a]?.column ?? nothing, gain),
+    );
     let extra = 0;
     for (let i = 0; i < m; i++)
       for (let j = 0; j < m; j++) extra += at(effect, i) * at(effect, j) * at(covariance, i * m + j);
@@ -133,8 +136,8 @@ function sourcesOf(asked: Asked, trial: Trial, doubts: readonly Doubt[], u: numb
       const b = straight.rows[j];
       if (b?.kind !== "reading") continue;
       const kb = -at(straight.perKilogram, j) * straight.rate;
-      gust += at(gain, i) * at(gain, j) * k * kb * gustsBetween(a.time - straight.start, b.time - straight.start);
-      noise += at(gain, i) * at(gain, j) * 0.083 ** 2 * Math.exp(-Math.abs(a.time - b.time) / 480);
+      gust += at(gain, i) * at(gain, j) * k * kb * at(straight.gusts, i * n + j);
+      noise += at(gain, i) * at(gain, j) * at(straight.wander, i * n + j);
     }
   });
   add("readings", Math.sqrt(Math.max(0, noise)));

@@ -1,5 +1,5 @@
 import { at } from "../../bath/at.ts";
-import { dot } from "../../bath/cholesky.ts";
+import { dot, nothing } from "../../bath/cholesky.ts";
 import type { FittedLine } from "../../bath/fitLine.ts";
 import { under } from "../../bath/readOff.ts";
 import type { ParameterAsked } from "./parametersOf.ts";
@@ -15,12 +15,12 @@ export function covarianceOf(asked: readonly ParameterAsked[], { trial }: Fitted
   const n = asked.length;
   const bases = trial.solved.map((solved) => {
     const read = asked.map((one) => under(one.asked, solved));
-    const own = asked.map((one, i) =>
-      asked.map((other, j) => {
-        const q = solved.straight.slopes.map((by) => dot(by, one.asked.by));
-        return dot(one.asked.by, other.asked.by) - dot(q, read[j]?.gain ?? []) + (i === j ? 1e-15 : 0);
-      }),
-    );
+    const own = asked.map((one, i) => {
+      const q = Float64Array.from(solved.straight.slopes, (by) => dot(by, one.asked.by));
+      return asked.map((other, j) => {
+        return dot(one.asked.by, other.asked.by) - dot(q, read[j]?.gain ?? nothing) + (i === j ? 1e-15 : 0);
+      });
+    });
     return { read, own };
   });
   const mean = new Float64Array(n);
@@ -31,8 +31,10 @@ export function covarianceOf(asked: readonly ParameterAsked[], { trial }: Fitted
     whole += weight;
     const base = bases[noise];
     if (!base) continue;
-    const effects = base.read.map(({ gain }) => guilty.map((a) => -dot(trial.suspects[a]?.column ?? [], gain)));
-    const means = base.read.map((read, i) => read.mean + dot(effects[i] ?? [], amounts));
+    const effects = base.read.map(({ gain }) =>
+      Float64Array.from(guilty, (a) => -dot(trial.suspects[a]?.column ?? nothing, gain)),
+    );
+    const means = base.read.map((read, i) => read.mean + dot(effects[i] ?? nothing, amounts));
     const m = guilty.length;
     for (let i = 0; i < n; i++) {
       mean[i] = at(mean, i) + weight * at(means, i);
@@ -40,7 +42,7 @@ export function covarianceOf(asked: readonly ParameterAsked[], { trial }: Fitted
         let own = base.own[i]?.[j] ?? 0;
         for (let a = 0; a < m; a++)
           for (let b = 0; b < m; b++)
-            own += at(effects[i] ?? [], a) * at(effects[j] ?? [], b) * at(covariance, a * m + b);
+            own += at(effects[i] ?? nothing, a) * at(effects[j] ?? nothing, b) * at(covariance, a * m + b);
         const row = second[i] as Float64Array;
         row[j] = at(row, j) + weight * (own + at(means, i) * at(means, j));
       }

@@ -1,4 +1,5 @@
 import { at } from "../../bath/at.ts";
+import { dot } from "../../bath/cholesky.ts";
 import type { Fact, Solved, Straight } from "../../bath/gaussianLine.ts";
 import { solveStraight } from "../../bath/gaussianLine.ts";
 import { type Asked, under } from "../../bath/readOff.ts";
@@ -35,18 +36,29 @@ function withSeen(straight: Straight, sees: NonNullable<Supposed["sees"]>): Stra
         shared[i * n + j] = at(straight.shared, i * old + j);
         continue;
       }
-      let v = i === j ? (rows[i]?.extra ?? 0) : 0;
-      const a = slopes[i] as Float64Array;
-      const b = slopes[j] as Float64Array;
-      for (let k = 0; k < a.length; k++) v += at(a, k) * at(b, k);
-      shared[i * n + j] = v;
+      const own = i === j ? (rows[i]?.extra ?? 0) : 0;
+      shared[i * n + j] = own + dot(slopes[i] as Float64Array, slopes[j] as Float64Array);
     }
   const longer = (list: Float64Array) => {
     const all = new Float64Array(n);
     all.set(list);
     return all;
   };
-  return { ...straight, rows, slopes, shared, r: longer(straight.r), perKilogram: longer(straight.perKilogram) };
+  const square = (list: Float64Array) => {
+    const all = new Float64Array(n * n);
+    for (let i = 0; i < old; i++) all.set(list.subarray(i * old, (i + 1) * old), i * n);
+    return all;
+  };
+  return {
+    ...straight,
+    rows,
+    slopes,
+    shared,
+    gusts: square(straight.gusts),
+    wander: square(straight.wander),
+    r: longer(straight.r),
+    perKilogram: longer(straight.perKilogram),
+  };
 }
 
 function shrunk(straight: Straight, shrinks: ReadonlyMap<number, number>): Straight {
