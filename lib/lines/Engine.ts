@@ -1,7 +1,8 @@
 import type { Desk, LineChange } from "./Desk.ts";
 import { evaluate } from "./evaluate.ts";
-import { type Graph, openGraph } from "./graph.ts";
+import { type Graph, openGraph, superseded } from "./graph.ts";
 import { inItsUnit } from "./inItsUnit.ts";
+import { JobAtWork } from "./JobAtWork.ts";
 import { readGiven } from "./readGiven.ts";
 import { sameResult } from "./sameResult.ts";
 import type { Result } from "./types.ts";
@@ -13,8 +14,6 @@ interface Run {
   readonly inputs: readonly unknown[];
   readonly result: Result;
 }
-
-const WORKING: Result = { state: "working" };
 
 /** Works the lines of a desk out, and out again after each change: what depends on it, and nothing else. */
 export class Engine {
@@ -29,6 +28,9 @@ export class Engine {
   readonly #runs = new Map<string, Run>();
   readonly #results = new Map<string, Result>();
   readonly #stale = new Set<string>();
+  /** What each line came to last, while it is worked again. */
+  readonly #before = new Map<string, unknown>();
+  readonly #jobs = new Map<string, JobAtWork>();
 
   constructor(desk: Desk, tell: (id: string, result: Result) => void) {
     this.#desk = desk;
@@ -42,11 +44,44 @@ export class Engine {
   }
 
   close(): void {
+    for (const id of [...this.#jobs.keys()]) this.#drop(id);
     this.#graph.close();
   }
 
   result(id: string): Result {
-    return this.#stale.has(id) ? WORKING : (this.#results.get(id) ?? WORKING);
+    return (this.#stale.has(id) ? undefined : this.#results.get(id)) ?? this.#working(id);
+  }
+
+  /** Ids of the lines whose slow function is at work. */
+  atWork(): readonly string[] {
+    return [...this.#jobs.keys()];
+  }
+
+  /** Ends the work of a line's slow function: the line stays stopped until something changes, or `again`. */
+  stop(id: string): void {
+    this.#jobs.get(id)?.stopByHand();
+  }
+
+  /** Works a line anew. */
+  again(id: string): void {
+    this.#define(id);
+    for (const one of this.wiring.withDependents([id])) this.#stale.add(one);
+  }
+
+  #working(id: string): Result {
+    const job = this.#jobs.get(id);
+    return {
+      state: "working",
+      ...(this.#before.has(id) && { before: this.#before.get(id) }),
+      ...job?.progress,
+    };
+  }
+
+  /** Nobody waits for this work any more. */
+  #drop(id: string): void {
+    const job = this.#jobs.get(id);
+    this.#jobs.delete(id);
+    job?.drop();
   }
 
   /** Puts changes on the desk and sees to what follows from them. */
@@ -75,7 +110,10 @@ export class Engine {
     if (rewired || renamed) for (const id of this.wiring.findLoops(readAgain)) workAgain.add(id);
     const here = [...workAgain].filter((id) => this.#desk.kept.has(id));
     for (const id of here) this.#define(id);
-    for (const id of this.wiring.withDependents(here)) this.#stale.add(id);
+    for (const id of this.wiring.withDependents(here)) {
+      this.#stale.add(id);
+      this.#drop(id);
+    }
   }
 
   #define(id: string): void {
@@ -85,6 +123,8 @@ export class Engine {
   }
 
   #forget(id: string): void {
+    this.#drop(id);
+    this.#before.delete(id);
     this.#graph.delete(id);
     this.wiring.forget(id);
     this.#runs.delete(id);
@@ -99,6 +139,7 @@ export class Engine {
 
   /** One line's work. Where nothing that it uses has changed, it has nothing to do. */
   #work(id: string, inputs: readonly string[], results: readonly unknown[]): Result | Promise<Result> {
+    if (results.includes(superseded)) return superseded;
     const version = this.#versions.get(id) ?? 0;
     const last = this.#runs.get(id);
     if (last?.version === version && results.every((result, i) => result === last.inputs[i])) return last.result;
@@ -108,13 +149,25 @@ export class Engine {
       if (this.#versions.get(id) === version) this.#runs.set(id, { version, inputs: results, result });
       return result;
     };
-    const found = this.#evaluate(id, inputs, results);
+    this.#drop(id);
+    const job = new JobAtWork(() => this.#tell(id, this.result(id)));
+    const found = this.#evaluate(id, inputs, results, job);
     if (!(found instanceof Promise)) return keep(found);
+    this.#jobs.set(id, job);
     this.#tellWorking(id);
-    return found.then(keep);
+    return job.outcome(found).then((result) => {
+      if (this.#jobs.get(id) === job) this.#jobs.delete(id);
+      // Work that was dropped may still end; what it found belongs to older lines.
+      return job.dropped ? result : keep(result);
+    });
   }
 
-  #evaluate(id: string, inputs: readonly string[], results: readonly unknown[]): Result | Promise<Result> {
+  #evaluate(
+    id: string,
+    inputs: readonly string[],
+    results: readonly unknown[],
+    job: JobAtWork,
+  ): Result | Promise<Result> {
     const kept = this.#desk.kept.get(id);
     if (!kept) return { state: "not given" };
     const { name, line, thing } = kept;
@@ -133,7 +186,7 @@ export class Engine {
         ? { state: "stopped", says: `no line is called "${used}"` }
         : (results[place] as Result);
     };
-    const found = evaluate(read.tree, { formula: line.formula, result });
+    const found = evaluate(read.tree, { formula: line.formula, result, job });
     return found instanceof Promise ? found.then((later) => inItsUnit(later, line.unit)) : inItsUnit(found, line.unit);
   }
 
@@ -146,7 +199,7 @@ export class Engine {
   #tellWorking(id: string): void {
     for (const one of this.wiring.withDependents([id])) {
       this.#results.delete(one);
-      if (this.#desk.kept.has(one)) this.#tell(one, WORKING);
+      if (this.#desk.kept.has(one)) this.#tell(one, this.#working(one));
     }
   }
 
@@ -154,6 +207,8 @@ export class Engine {
     this.#stale.delete(id);
     // Work gives errors as results; what was thrown all the same is a fault of the engine, and is shown as one.
     const result = value instanceof Error ? ({ state: "stopped", says: value.message } as const) : (value as Result);
+    if (result.state === "settled") this.#before.set(id, result.value);
+    else this.#before.delete(id);
     if (this.#results.get(id) === result) return;
     this.#results.set(id, result);
     this.#tell(id, result);

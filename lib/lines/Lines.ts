@@ -48,6 +48,12 @@ export interface Lines {
   worked(): number;
   /** Tells of each line whose result changed. Gives back how to stop that. */
   observe(tell: (line: string, result: Result) => void): () => void;
+  /** The lines whose slow function is at work. */
+  atWork(): readonly string[];
+  /** Ends a line's slow work: it stays stopped, and says so, until something that it uses changes, or `again`. */
+  stop(line: string): void;
+  /** Works a line anew: one that was stopped. */
+  again(line: string): void;
   /** Settles when every line is worked out. It waits for no animation frame. */
   settled(): Promise<void>;
   /** The notebook as plain data, with all edits; things that no text can hold are left out. */

@@ -7,12 +7,14 @@ import { NotGiven, WaitsFor } from "./outcomes.ts";
 import { partOf } from "./partOf.ts";
 import { signed } from "./signed.ts";
 import type { Tree } from "./tree.ts";
-import type { Result } from "./types.ts";
+import type { Job, Result } from "./types.ts";
 
 /** What a formula is worked in: its own text, and what the lines came to. */
 export interface Surroundings {
   readonly formula: string;
   readonly result: (line: string) => Result;
+  /** For slow functions: without one they work on this thread. */
+  readonly job?: Job;
 }
 
 /** What slow functions gave so far, by the call in the formula. */
@@ -83,7 +85,7 @@ function work(tree: Tree, around: Surroundings, given: Given): unknown {
     case "part":
       return part(tree, needed(tree.of), around);
     case "call":
-      return call(tree, inner, given);
+      return call(tree, inner, given, around.job);
     case "negative":
     case "sign":
       return signed(tree, needed, (piece) => quote(piece, around));
@@ -125,7 +127,7 @@ function part(tree: Tree & { kind: "part" }, thing: unknown, around: Surrounding
   return amount(value, tree);
 }
 
-function call(tree: Tree & { kind: "call" }, inner: (piece: Tree) => unknown, given: Given): unknown {
+function call(tree: Tree & { kind: "call" }, inner: (piece: Tree) => unknown, given: Given, job?: Job): unknown {
   if (given.has(tree)) return given.get(tree);
   const { func } = tree;
   const args = tree.args.map((piece, i) => {
@@ -134,7 +136,7 @@ function call(tree: Tree & { kind: "call" }, inner: (piece: Tree) => unknown, gi
     if (!func.takes[i]?.optional) throw new WaitsFor(value.line);
     return undefined;
   });
-  const result: unknown = tellingWhere(tree, () => func.work(...args));
+  const result: unknown = tellingWhere(tree, () => (func.slow && job ? func.slow(job, ...args) : func.work(...args)));
   if (isThenable(result)) throw new Slow(tree, result);
   return finished(result, tree);
 }

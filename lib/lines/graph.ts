@@ -12,6 +12,9 @@ export interface Graph {
   close(): void;
 }
 
+/** What work that was ended for a newer edit comes to: nobody is told of it. */
+export const superseded = Object.freeze({ state: "stopped", says: "a newer edit came" } as const);
+
 /**
  * A graph of work on @observablehq/runtime 6.0.1, and the one place that knows of it.
  *
@@ -61,7 +64,7 @@ export function openGraph(done: (node: string, value: unknown) => void): Graph {
   function observe(node: string): Variable {
     const finish = (value: unknown) => {
       // A deleted node reports once more.
-      if (closed || !variables.has(node)) return;
+      if (closed || value === superseded || !variables.has(node)) return;
       waiting.delete(node);
       try {
         done(node, value);

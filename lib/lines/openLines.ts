@@ -134,6 +134,9 @@ export function openLines(book: Notebook, options: OpenOptions = {}): Lines {
       observers.add(tell);
       return () => observers.delete(tell);
     },
+    atWork: () => engine.atWork().map(nameOf),
+    stop: (name) => engine.stop(idOf(name)),
+    again: (name) => engine.again(idOf(name)),
     settled: () => engine.settled(),
     notebook: () =>
       notebook({

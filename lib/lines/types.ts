@@ -79,11 +79,23 @@ export interface Notebook {
 export type Result =
   /** `written` is there for a given: the unit and the way of knowing that its text told. */
   | { readonly state: "settled"; readonly value: unknown; readonly written?: Written }
-  /** A slow function is at work; ask again when the line is told of. */
-  | { readonly state: "working" }
+  /**
+   * A slow function is at work; ask again when the line is told of. `before` is what the line came to last, to be shown
+   * as such; `says` and `share` (0..1) how far the work is, as far as it tells.
+   */
+  | { readonly state: "working"; readonly before?: unknown; readonly says?: string; readonly share?: number }
   | { readonly state: "not given" }
-  | { readonly state: "stopped"; readonly says: string; readonly at?: number }
+  /** `byYou`: somebody stopped the work; it can be done again. */
+  | { readonly state: "stopped"; readonly says: string; readonly at?: number; readonly byYou?: true }
   | { readonly state: "waits"; readonly for: string };
+
+/** The work of a slow function, as seen from inside: it tells how far it is, and hears when nobody waits for it. */
+export interface Job {
+  /** How far it is, in words, and the share that is done (0..1) where that is known. */
+  says(words: string, share?: number): void;
+  /** Called back, once, when the work is no longer wanted: a newer edit came, or somebody stopped it. */
+  onStop(end: () => void): void;
+}
 
 /** A function that formulas can call, handed in from outside: lines knows nothing of baths. */
 export interface Func {
@@ -91,7 +103,10 @@ export interface Func {
   readonly takes: readonly { readonly name: string; readonly optional?: boolean }[];
   readonly says: string;
   readonly source?: string;
+  /** May give a promise. */
   readonly work: (...args: readonly unknown[]) => unknown;
+  /** The same off this thread, in place of `work`: with progress, and an end when it is no longer wanted. */
+  readonly slow?: (job: Job, ...args: readonly unknown[]) => PromiseLike<unknown>;
 }
 
 export interface Vocabulary {
