@@ -33,8 +33,8 @@ export const coldPlateUp: ConvectionLaw = { laws: [[0.27, 1 / 4]], highestRaylei
  * the height of a wall or area/perimeter of a level surface. Air taken at the mean of the two temperatures.
  *
  * Where two laws meet they differ by some 5 %: the larger is taken, so that nothing jumps and a hotter surface never
- * loses less. Below the least Ra (a wall 10 cm high within 0.1 K of the air) the law is carried down to zero; what flows
- * there is below 4 W/m² for L of 5 cm and more.
+ * loses less. Below the least Ra (a wall 10 cm high within 0.2 K of the air, a bath of 20 by 80 cm within 0.5 K) the law
+ * is carried down to zero: it then says too little of next to nothing.
  * @throws RangeError above the law's highest Ra
  */
 export function freeConvection(law: ConvectionLaw, surface: number, air: number, L: number, p: number): number {

@@ -1,3 +1,4 @@
+export { altitudeDerate } from "./altitudeDerate.ts";
 export { barometerToPressure } from "./barometerToPressure.ts";
 export { boilingPoint } from "./boilingPoint.ts";
 export { boilingPointSlope } from "./boilingPointSlope.ts";
@@ -5,6 +6,8 @@ export { brineDensity } from "./brineDensity.ts";
 export { brineEnthalpy } from "./brineEnthalpy.ts";
 export { brineHeatCapacity } from "./brineHeatCapacity.ts";
 export { brineVapourPressure } from "./brineVapourPressure.ts";
+export { burnerEfficiencyPrior } from "./burnerEfficiencyPrior.ts";
+export { burnerPower, type GasFlow } from "./burnerPower.ts";
 export {
   airGasConstant,
   atmosphere,
@@ -14,8 +17,15 @@ export {
   waterMolarMass,
   zeroCelsius,
 } from "./constants.ts";
+export { cylinderVaporisation, type GasCylinder } from "./cylinderVaporisation.ts";
 export { departedBoilingPoint, departedSaltRatio } from "./departedBoilingPoint.ts";
+export type { Estimate, HeatingBasis } from "./estimate.ts";
 export { evaporationHeat } from "./evaporationHeat.ts";
+export { heatOfCylinderWeight } from "./heatOfCylinderWeight.ts";
+export { type HighPressureJet, jetFlowHighPressure } from "./jetFlowHighPressure.ts";
+export { jetFlowLowPressure, type LowPressureJet } from "./jetFlowLowPressure.ts";
+export { propane } from "./propane.ts";
+export { propaneVapourPressure } from "./propaneVapourPressure.ts";
 export { saltCurvePrior } from "./saltCurvePrior.ts";
 export { saltRatio } from "./saltRatio.ts";
 export { saturationPressure } from "./saturationPressure.ts";

@@ -10,7 +10,7 @@ export interface SurfaceLossGivens {
   readonly surface: number;
   /** K, still air and what stands around; 233.15 to 333.15. */
   readonly air: number;
-  /** m, of the open surface; each 0.05 to 5. */
+  /** m, of the open surface; each 0.1 to 5. */
   readonly length: number;
   readonly width: number;
   /** Pa, over the bath itself (`brineVapourPressure`), not over water; at most `pressure`. */
@@ -64,8 +64,8 @@ export function surfaceLoss(givens: SurfaceLossGivens): SurfaceLoss {
   const { vapourPressure, airVapourPressure = 884 } = givens;
   const surface = needNumber("surface temperature", givens.surface, 273.15, 433.15, "K");
   const air = needNumber("air temperature", givens.air, 233.15, 333.15, "K");
-  const length = needNumber("length", givens.length, 0.05, 5, "m");
-  const width = needNumber("width", givens.width, 0.05, 5, "m");
+  const length = needNumber("length", givens.length, 0.1, 5, "m");
+  const width = needNumber("width", givens.width, 0.1, 5, "m");
   const pressure = needNumber("pressure", givens.pressure, 50_000, 110_000, "Pa");
   needNumber("vapour pressure in the air", airVapourPressure, 0, 20_000, "Pa");
   if (!(vapourPressure >= 0 && vapourPressure <= pressure)) {
