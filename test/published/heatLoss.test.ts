@@ -1,5 +1,7 @@
 import { expect, test } from "vitest";
+import { airProperties } from "../../lib/physics/airProperties.ts";
 import { brineVapourPressure } from "../../lib/physics/brineVapourPressure.ts";
+import { freeConvection, hotPlateUp, verticalPlate } from "../../lib/physics/freeConvection.ts";
 import { saturationPressure } from "../../lib/physics/saturationPressure.ts";
 import { surfaceLoss } from "../../lib/physics/surfaceLoss.ts";
 import { wallLoss } from "../../lib/physics/wallLoss.ts";
@@ -116,6 +118,32 @@ test.each([200, 292, 400])(
 test("a vertical plate at 232 °C in air of 23 °C: the worked example's 7.0 W/(m² K) within 20 percent", () => {
   const convection = wallLoss({ wall: 505.15, air: 296.15, height: 0.71, emissivity: 0 });
   expect(Math.abs(convection / (505.15 - 296.15) / 7.0 - 1)).toBeLessThan(0.2);
+});
+
+// Incropera and DeWitt, table A.4, air at one atmosphere (from memory): K, 1e-6 m²/s of viscosity and of thermal
+// diffusivity, W/(m K).
+test.each([
+  [250, 11.44, 15.9, 0.0223],
+  [300, 15.89, 22.5, 0.0263],
+  [350, 20.92, 29.9, 0.03],
+  [400, 26.41, 38.3, 0.0338],
+  [450, 32.39, 47.2, 0.0373],
+])("air at %f K has the handbook's properties within 2.5 percent", (T, viscosity, diffusivity, conductivity) => {
+  const air = airProperties(T, 101325);
+  expect(Math.abs(air.kinematicViscosity / (viscosity * 1e-6) - 1)).toBeLessThan(0.025);
+  expect(Math.abs(air.thermalDiffusivity / (diffusivity * 1e-6) - 1)).toBeLessThan(0.025);
+  expect(Math.abs(air.conductivity / conductivity - 1)).toBeLessThan(0.025);
+});
+
+// The same book's laws worked by hand with its air at 350 K, surface 400 K, air 300 K, L in m: Ra = 9.81 · 100 L³/(350 ·
+// 20.92e-6 · 29.9e-6) = 4.481e9 L³, h = Nu · 0.030/L. Both branches of each law.
+test.each([
+  ["a wall, laminar", verticalPlate, 0.2, 685],
+  ["a wall, turbulent", verticalPlate, 1.5, 495],
+  ["a level surface, laminar", hotPlateUp, 0.08, 788],
+  ["a level surface, turbulent", hotPlateUp, 0.5, 742],
+])("convection from %s is the handbook's by hand within 1.5 percent", (_, law, L, flux) => {
+  expect(Math.abs(freeConvection(law, 400, 300, L, 101325) / flux - 1)).toBeLessThan(0.015);
 });
 
 /** Vapour pressure, Pa, over sodium hydroxide of m mol/kg: activity by Balej, Int. J. Hydrogen Energy 10 (1985) 233. */

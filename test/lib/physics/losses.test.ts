@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { boilingPoint } from "../../../lib/physics/boilingPoint.ts";
 import { brineVapourPressure } from "../../../lib/physics/brineVapourPressure.ts";
-import { freeConvection, verticalPlate } from "../../../lib/physics/freeConvection.ts";
+import { freeConvection, hotPlateUp, verticalPlate } from "../../../lib/physics/freeConvection.ts";
 import { saturationPressure } from "../../../lib/physics/saturationPressure.ts";
 import { steelHeat } from "../../../lib/physics/steelHeat.ts";
 import { surfaceLoss } from "../../../lib/physics/surfaceLoss.ts";
@@ -97,6 +97,12 @@ test("freeConvection stops at the end of its law", () => {
   expect(() => inCold(12)).toThrow(/invalid Rayleigh number: \d.\d+e\+13; at most 1e\+13/);
 });
 
+test("freeConvection of a level plate stops at the end of its law too", () => {
+  const inCold = (L: number) => freeConvection(hotPlateUp, 500, 250, L, 101_325);
+  expect(inCold(1.5)).toBeGreaterThan(0);
+  expect(() => inCold(3)).toThrow(/invalid Rayleigh number: \d.\d+e\+11; at most 1e\+11/);
+});
+
 const bath = { surface: 380, air: 295, length: 1, width: 0.2, vapourPressure: 40_000, pressure: 101_325 };
 
 test("surfaceLoss: a hotter surface or a greater vapour pressure never loses less", () => {
@@ -136,6 +142,11 @@ test("surfaceLoss convects twice as weakly onto a cold surface as from a hot one
   const hot = surfaceLoss({ ...bath, surface: 305, air: 295 }).convection;
   const cold = surfaceLoss({ ...bath, surface: 295, air: 305 }).convection;
   expect(-cold / hot).toBeCloseTo(0.5, 6);
+});
+
+test("surfaceLoss radiates as water does, 0.96 of a black body", () => {
+  const black = 5.670374e-8 * (380 ** 4 - 295 ** 4);
+  expect(surfaceLoss(bath).radiation / black).toBeCloseTo(0.96, 6);
 });
 
 test("surfaceLoss says whether the table reaches", () => {
