@@ -195,6 +195,13 @@ test("brineVapourPressure undoes boilingPoint where both reach", () => {
   }
 });
 
+test("brineVapourPressure ends where boilingPoint does, at 105,000 Pa", () => {
+  const brine = { sodiumHydroxide: 0.5 };
+  const end = boilingPoint(brine, 105_000);
+  expect(brineVapourPressure(brine, end - 0.1)).toBeGreaterThan(104_000);
+  expect(() => brineVapourPressure(brine, end + 0.1)).toThrow(/at most 105,000 Pa/);
+});
+
 test("brineVapourPressure rises with heat, falls with salt, and is water's without any", () => {
   fc.assert(
     fc.property(between(0.01, 0.5), between(0, 0.2), between(340, 372), between(0.1, 5), (soda, nitrate, T, more) => {

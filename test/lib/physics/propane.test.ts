@@ -102,6 +102,7 @@ test("gross or net, the heat that reaches the bath is the same", () => {
     expect(into("net")).toBeCloseTo(into("gross"), 8);
   }
   expect(burnerPower({ volume: 1e-5 }, "net") / burnerPower({ volume: 1e-5 })).toBeCloseTo(0.921, 3);
+  expect(burnerEfficiencyPrior({ skirted: false, basis: "gross" })).toEqual({ value: 0.35, standardUncertainty: 0.1 });
   expect(burnerEfficiencyPrior({ skirted: true, basis: "gross" })).toEqual({ value: 0.55, standardUncertainty: 0.1 });
   expect(burnerEfficiencyPrior({ skirted: true, basis: "net" }).standardUncertainty).toBeCloseTo(0.1086, 4);
 });
