@@ -20,7 +20,7 @@ const pound = 0.45359237;
  * @throws RangeError for any other size (no published table was found for cylinders of 20 to 40 lb, and nothing is
  * scaled), for contents and a temperature outside the table
  * Source: Q = 1000 (0.3679 + 0.02205 lb)(°F + 44) BTU/h, our fit to the "vaporization rate" table of a burner maker
- * (flameengineering.com, propane information; read; approximate, it says): 1.8 % rms, 8 % low at 10 lb and 0 °F. The
+ * (flameengineering.com, propane information; read; approximate, it says): 1.7 % rms, 8 % low at 10 lb and 0 °F. The
  * table's first heading was lost in what was read and is taken to be 0 °F.
  * @example
  * cylinderVaporisation({ size: 45.359, contents: 22.68, temperature: 288.706 }); // 44818 W: half full at 60 °F

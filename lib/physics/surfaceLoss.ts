@@ -49,8 +49,8 @@ const emissivity = 0.96;
  *
  * Evaporation: heat of 235 BTU/(h ft² psi) times the difference of vapour pressures, within 3 % of a handbook table of
  * open water tanks, 120 to 210 °F in still air of 60 °F, sea level. The table calls itself a rough estimate; other
- * correlations scatter by 20 % and more. Outside it (`tabled` is false) the law is carried on: below 120 °F the table
- * falls short of it, by 2 to 17 % from 110 to 100 °F and 40 % at 90 °F. How altitude changes it is not known and left out.
+ * correlations scatter by 20 % and more. Outside it (`tabled` is false) the law is carried on: it then says more than the
+ * table, 12 % at 110 °F, 21 % at 100, 68 % at 90 (of little heat). How altitude changes it is not known and left out.
  * Free convection: 0.54 Ra^1/4 and 0.15 Ra^1/3 above a hot plate, 0.27 Ra^1/4 above a cold one, L area/perimeter
  * (Incropera and DeWitt). Radiation: emissivity 0.96, that of water (the same, from memory); a brine's is not published.
  * @example

@@ -32,7 +32,7 @@ export interface WallLossGivens {
  * @returns W per m² of wall
  * @throws RangeError for a given out of its range (the ranges keep the Rayleigh number below the law's 1e13)
  * Source: Nu = 0.59 Ra^1/4 below Ra of 1e9 and 0.10 Ra^1/3 above (Incropera and DeWitt, Fundamentals of Heat and Mass
- * Transfer); Stefan and Boltzmann's law. Within 15 % of handbook tables of bare walls.
+ * Transfer); Stefan and Boltzmann's law. Within 6 % of a handbook table for a bare wall 1 ft high.
  * @example
  * wallLoss({ wall: 417.6, air: 294.3, height: 0.13 }); // 2164 W/m²: a bare wall at 292 °F in air of 70 °F
  */
