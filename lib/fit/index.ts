@@ -1,3 +1,5 @@
+export type { LeastSquaresFit, LeastSquaresProblem, Loss, Numbers, Prior, Reason } from "./leastSquares/types.ts";
+export { leastSquares } from "./leastSquares.ts";
 export { fitRun } from "./run/fitRun.ts";
 export type {
   FitGivens,
