@@ -8,9 +8,17 @@ export interface FireHistory {
   readonly out: readonly (readonly [from: number, to: number])[];
 }
 
+/** What walls and top lose, as a share of the heat that boils at the first fire, and how well that is known (judgements). */
+const lost = { value: 0.15, u: 0.12 };
+
+/** ln of the boil-off at a share of the first fire against the boil-off at that fire: the losses stay as they are. */
+function lnBoilOff(share: number, loss: number): number {
+  return Math.log(Math.max(0.05, share - loss * (1 - share)));
+}
+
 /**
- * How the burner was set, from the log's burner rows. The boil-off follows the fire in proportion, give or take a
- * factor: losses do not shrink with the flame (0.2 in ln where the share was written, 0.5 where it was not).
+ * How the burner was set, from the log's burner rows. The boil-off follows the fire less the losses, which do not
+ * shrink with the flame, give or take a factor (0.2 in ln where the share was written, 0.5 where it was not).
  *
  * @param fires burner rows in time order; share 1 is full fire, 0 out
  * @param start s, first boil
@@ -37,7 +45,11 @@ export function fireHistory(
     const lnFactor = Math.log(Math.max(0.02, share / (first ?? 1)));
     // Going to full fire from a fire that nobody wrote down says only that it was less before.
     const vague = lnFactor === 0 && i === 0;
-    return { lnFactor: vague ? 0.2 : lnFactor, u: vague ? 0.35 : 0.2, time };
+    if (vague) return { lnFactor: 0.2, u: 0.35, time };
+    const left = Math.exp(lnFactor);
+    const bySpread = (lnBoilOff(left, lost.value + 0.5 * lost.u) -
+      lnBoilOff(left, lost.value - 0.5 * lost.u)) as number;
+    return { lnFactor: lnBoilOff(left, lost.value), u: Math.hypot(0.2, bySpread), time };
   });
   const done = (time: number, lnFactors: readonly number[]): number => {
     let sum = 0;

@@ -1,4 +1,5 @@
 import { at } from "./at.ts";
+import { bendOf } from "./bendOf.ts";
 import type { LogFacts, Reading } from "./logFacts.ts";
 
 export interface FirstBoil {
@@ -26,7 +27,8 @@ const notYet =
  * @param rise K/s, the likely rise of the boiling point between pours, from a reading (number) on
  * @param lowest K, below which the bath cannot have been boiling
  * @param firstRow s, the first reading that counts, before thinning
- * @example firstBoil(facts, facts.readings, () => 0.005, 380, 0).time
+ * @param climb K by which the boiling point climbs for each K that the same heat would warm the bath
+ * @example firstBoil(facts, facts.readings, () => 0.005, 380, 0, 0.08).time
  */
 export function firstBoil(
   facts: LogFacts,
@@ -34,6 +36,7 @@ export function firstBoil(
   rise: (from: number) => number,
   lowest: number,
   firstRow: number,
+  climb: number,
 ): FirstBoil {
   const told = facts.remarks.find(({ text }) => boiling.test(text) && !notYet.test(text));
   const before = (time: number) => readings.filter((reading) => reading.time < time - 1e-9).length;
@@ -47,6 +50,11 @@ export function firstBoil(
   const cold = readings[last] as Reading;
   const warm = readings[last + 1];
   if (!warm) return { time: Infinity, before: readings.length, from: "kink" };
+  const start = before(Math.min(firstPour, cutAfter(facts, cold.time)) + 1);
+  const bend = bendOf(readings.slice(lastChange(facts, readings, cold.time), start), climb, lag, firstRow);
+  // At least two readings have to be left at the boil, or nothing can be said of it.
+  if (bend !== undefined && before(bend) <= readings.length - 2)
+    return { time: bend, before: before(bend), from: "kink" };
   const earlier = readings[last - 1];
   const seen = earlier ? (cold.T - earlier.T) / (cold.time - earlier.time) : 0;
   const slow = rise(last);
@@ -85,6 +93,23 @@ function lastOfWarmUp(readings: readonly Reading[], firstPour: number, rise: (fr
     if (above >= 2 || (asked === 1 && risen > 3)) last = i;
   }
   return last;
+}
+
+/** s: when something but the fire first moved the bath after a time. */
+function cutAfter({ fires, parts, salts }: LogFacts, time: number): number {
+  return Math.min(Infinity, ...[...fires, ...parts, ...salts].map((event) => event.time).filter((at) => at > time));
+}
+
+/** Number of the first reading after the last change of the fire in the heat-up. */
+function lastChange({ fires, parts, salts }: LogFacts, readings: readonly Reading[], time: number): number {
+  const from = Math.max(
+    -Infinity,
+    ...[...fires, ...parts, ...salts].map((event) => event.time).filter((at) => at <= time),
+  );
+  return Math.max(
+    0,
+    readings.findIndex((reading) => reading.time >= from),
+  );
 }
 
 /** Whether a reading stands well above both that follow it. */

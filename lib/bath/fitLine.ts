@@ -100,7 +100,8 @@ export function fitLine(prepared: Prepared, more: More = {}): FittedLine {
   }
 
   const lastReading = g.blocks[g.blocks.length - 1]?.time ?? g.end;
-  const missing = unwrittenPours(g.pours, g.start, lastReading, g.pourTime);
+  const lnFire = g.fire.told.map(({ lnFactor }) => lnFactor);
+  const missing = unwrittenPours(g.pours, g.start, lastReading, g.pourTime, (time) => g.fire.done(time, lnFire));
   const pourTimes = new Map<number, number>();
   const suspects: Suspect[] = missing.map((pour, index) => {
     pourTimes.set(index, (pour.from + pour.to) / 2);

@@ -65,8 +65,11 @@ const gusts = [
   { u: 0.07, tau: 200 },
   { u: 0.1, tau: 1500 },
 ] as const;
-/** K: the thermometer's slow wandering, and s how slow. */
-const wandering = { u: 0.083, tau: 480 };
+/** K: the thermometer's slow wandering, of some minutes and of most of an hour (a tip that is moved), and s how slow. */
+const wanderings = [
+  { u: 0.083, tau: 480 },
+  { u: 0.15, tau: 2400 },
+] as const;
 
 /** s²: covariance of the gusts between two times after the first boil. */
 export function gustsBetween(s: number, t: number): number {
@@ -84,7 +87,7 @@ function between(rows: readonly Row[], start: number): Pick<Straight, "gusts" | 
       const t = (rows[j] as Row).time;
       const k = i * n + j;
       gusts[k] = gustsBetween(s - start, t - start);
-      wander[k] = wandering.u ** 2 * Math.exp(-Math.abs(s - t) / wandering.tau);
+      wander[k] = wanderings.reduce((sum, { u, tau }) => sum + u * u * Math.exp(-Math.abs(s - t) / tau), 0);
       gusts[j * n + i] = at(gusts, k);
       wander[j * n + i] = at(wander, k);
     }

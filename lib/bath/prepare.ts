@@ -35,6 +35,9 @@ export const hottestBath = 483;
 const mostBlocks = 100;
 /** Parts steal heat: J/(kg K) of steel, and about how much they warm up in the bath. */
 const steel = 490;
+/** J/(kg K) of a bath, and J to make a kilogram of steam of its water: about. */
+const bathHeat = 2900;
+const steamHeat = 2.6e6;
 
 function fahrenheit(T: number): string {
   return `${Math.round(T * 1.8 - 459.67)} °F`;
@@ -108,7 +111,9 @@ export function prepare(run: Run, givens: BalanceGivens): Prepared {
   const cuts = facts.pours.length <= 40 ? facts.pours.map((pour) => pour.time) : [];
   const thinned = blockReadings(believed, cuts, mostBlocks);
   const rise = likelyRise(thinned, facts.pours, slope, poured / span / waterGuess);
-  const boil = firstBoil(facts, thinned, rise, plainWater + 2, believed[0]?.time ?? 0);
+  const ratio = Math.exp(curve.lnRatio(upper - thermometer.offset));
+  const climbs = ((1 + ratio) * bathHeat * slope) / steamHeat;
+  const boil = firstBoil(facts, thinned, rise, plainWater + 2, believed[0]?.time ?? 0, climbs / (1 + climbs));
   const fire = fireHistory(facts.fires, boil.time, facts.end);
   const lit = thinned.filter(
     (block) =>
@@ -167,8 +172,8 @@ export function prepare(run: Run, givens: BalanceGivens): Prepared {
   const parts = facts.parts
     .filter((part) => part.goesIn && part.time > boil.time)
     .map(({ time, mass }) => {
-      const steam = mass === undefined ? 0.03 : (mass * steel * (upper - 293)) / partHeat;
-      return { time, steam, u: mass === undefined ? 0.04 : 0.3 * steam };
+      const steam = mass === undefined ? 0.05 : (mass * steel * (upper - 293)) / partHeat;
+      return { time, steam, u: mass === undefined ? 0.05 : 0.3 * steam };
     });
   const saltDoubts = salts.doubts.map(({ source, masses }) => ({
     source,

@@ -26,17 +26,24 @@ function normal(x: number, mean: number, sd: number): number {
  * @param start s, first boil
  * @param end s, last reading
  * @param pourTime s, how well the times were written
+ * @param burnt s of first fire done by a time: on a smaller fire makers pour less often
  * @example unwrittenPours([], 0, 3600, 3) // []: without a rhythm nothing can be missing
  */
-export function unwrittenPours(pours: readonly Pour[], start: number, end: number, pourTime: number): Unwritten[] {
+export function unwrittenPours(
+  pours: readonly Pour[],
+  start: number,
+  end: number,
+  pourTime: number,
+  burnt: (time: number) => number = (time) => time,
+): Unwritten[] {
   if (pours.length === 0 || pours.some((pour) => pour.duration > 0)) return [];
   const times = pours.map((pour) => pour.time);
-  const gaps = times.slice(1).map((time, i) => Math.max(1, time - at(times, i)));
+  const gaps = times.slice(1).map((time, i) => Math.max(1, burnt(time) - burnt(at(times, i))));
   const masses = pours.map((pour) => pour.mass);
   const mass = masses.reduce((sum, kg) => sum + kg, 0) / masses.length;
   const spread = Math.sqrt(masses.reduce((sum, kg) => sum + (kg - mass) ** 2, 0) / Math.max(1, masses.length - 1));
   const each = Math.max(0.2 * mass, spread);
-  const middle = gaps.length >= 2 ? median(gaps) : Math.max(60, (end - start) / (pours.length + 1));
+  const middle = gaps.length >= 2 ? median(gaps) : Math.max(60, (burnt(end) - burnt(start)) / (pours.length + 1));
   const logs = gaps.map((gap) => Math.log(gap / middle));
   const away = gaps.length >= 3 ? 1.4826 * median(logs.map(Math.abs)) : 0.6;
   const rounding = pourTime / middle;
@@ -55,7 +62,7 @@ export function unwrittenPours(pours: readonly Pour[], start: number, end: numbe
   };
   const found: Unwritten[] = [];
   const consider = (from: number, to: number, open: boolean) => {
-    const gap = to - from;
+    const gap = burnt(to) - burnt(from);
     if (!(gap > 30)) return;
     const count = Math.min(4, Math.max(1, Math.round(gap / middle) - 1));
     const part = gap / (count + 1);

@@ -1,10 +1,10 @@
 import { at } from "../../bath/at.ts";
+import { belowBoil } from "../../bath/belowBoil.ts";
 import type { Block } from "../../bath/blockReadings.ts";
 import type { Prepared } from "../../bath/prepare.ts";
 import { before, type ReadingAt, type WaterLine, waterLine } from "../../bath/waterLine.ts";
 import { brineHeatCapacity, evaporationHeat } from "../../physics/index.ts";
 import type { Brine } from "../../physics/types.ts";
-import { belowBoil } from "./warmUp.ts";
 
 /** Heats of one bath where it first boils. */
 export interface Heats {
@@ -23,11 +23,11 @@ export const warmUpBefore = {
   /** ln of the fire's heat while warming over that at the boil: heats of the brine, tank steel and flame together. */
   fire: 0.1,
   /** Share of the heat that evaporates just below the boil. */
-  evaporates: { value: 0.15, u: 0.08 },
+  evaporates: { value: 0.25, u: 0.15 },
   /** Share by which the bath warms faster 100 K below the boil. */
-  faster: { value: 0.12, u: 0.08 },
+  faster: { value: 0.1, u: 0.08 },
   /** s, when it first boiled. */
-  boil: 60,
+  boil: 90,
 } as const;
 
 export interface FireLine extends WaterLine {

@@ -9,7 +9,7 @@ export interface WarmUp {
 }
 
 /** K in which the vapour pressure over the brine falls e-fold: R T²/(M λ) near 415 K with λ 2.6 MJ/kg. */
-const fold = 30;
+export const fold = 30;
 
 /**
  * How far a warming bath is below its boiling point: the heat of the fire less what evaporates, which falls with the

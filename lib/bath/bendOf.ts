@@ -1,0 +1,91 @@
+import { belowBoil } from "./belowBoil.ts";
+import { median } from "./firstBoil.ts";
+import type { Reading } from "./logFacts.ts";
+
+/** Shares of the fire that evaporate water just below the boil: a slow fire under a wide tank reaches the highest. */
+const evaporating = [0, 0.15, 0.3, 0.45, 0.6] as const;
+const faster = 0.12;
+/** K: how far one reading is off by itself; beyond three of it a reading counts no more than linearly (Huber). */
+const noise = 0.4;
+const mostReadings = 40;
+
+interface Bend {
+  readonly time: number;
+  readonly rate: number;
+  readonly evaporates: number;
+  readonly cost: number;
+}
+
+function huber(x: number): number {
+  const a = Math.abs(x);
+  return a <= 3 ? (a * a) / 2 : 3 * a - 4.5;
+}
+
+function thin(readings: readonly Reading[]): readonly Reading[] {
+  const step = Math.ceil(readings.length / mostReadings);
+  return readings.filter((_, i) => i % step === 0 || i === readings.length - 1);
+}
+
+/**
+ * When a bath that was logged while it warmed up first boiled: below the boil the fire warms it, ever more slowly as
+ * its surface steams more; at the boil the same fire only makes the boiling point climb, at a known small part of that
+ * speed.
+ *
+ * @param readings up to the first pour, in time order; four or more
+ * @param climb K by which the boiling point climbs for each K that the same heat would warm the bath, some 0.08
+ * @param lag s, of the thermometer
+ * @param from s, the earliest that is thought of
+ * @returns s, when it boiled; undefined where no bend can be found
+ * @example bendOf(readings, 0.08, 15, 0)
+ */
+export function bendOf(readings: readonly Reading[], climb: number, lag: number, from: number): number | undefined {
+  const list = thin(readings);
+  const first = list[0];
+  const last = list.at(-1);
+  if (list.length < 4 || !first || !last) return undefined;
+  const speeds = list.slice(2).flatMap((reading, i) => {
+    const before = list[i] as Reading;
+    return reading.time > before.time ? [(reading.T - before.T) / (reading.time - before.time)] : [];
+  });
+  const fastest = [...speeds].sort((a, b) => b - a)[Math.floor(speeds.length / 5)] ?? 0;
+  if (!(fastest > 0)) return undefined;
+
+  const costOf = (time: number, rate: number, evaporates: number): number => {
+    const shape = list.map((reading) => {
+      const toBoil = time - (reading.time - lag);
+      return toBoil > 0 ? -belowBoil(toBoil, { rate, evaporates, faster }) : climb * rate * -toBoil;
+    });
+    const rest = list.map((reading, i) => reading.T - (shape[i] ?? 0));
+    const level = median(rest);
+    let cost = ((evaporates - 0.25) / 0.2) ** 2 / 2;
+    for (const one of rest) cost += huber((one - level) / noise);
+    return cost;
+  };
+  let best: Bend | undefined;
+  const look = (times: readonly number[], rates: readonly number[], shares: readonly number[]) => {
+    for (const time of times)
+      for (const rate of rates)
+        for (const evaporates of shares) {
+          const cost = costOf(time, rate, evaporates);
+          if (!best || cost < best.cost) best = { time, rate, evaporates, cost };
+        }
+  };
+  const span = Math.max(1, last.time - from);
+  const times = Array.from({ length: 25 }, (_, i) => from + (span * i) / 24);
+  look(
+    times,
+    [0.5, 0.63, 0.8, 1, 1.26, 1.6].map((x) => x * fastest),
+    evaporating,
+  );
+  for (let width = span / 24; width > 4 && best; width /= 2.5) {
+    const { time, rate, evaporates } = best;
+    const near = [-1, -0.5, 0, 0.5, 1];
+    const fine = width / (span / 24);
+    look(
+      near.map((x) => time + x * width),
+      near.map((x) => rate * Math.exp(0.2 * fine * x)),
+      near.map((x) => Math.min(0.8, Math.max(0, evaporates + 0.12 * fine * x))),
+    );
+  }
+  return best?.time;
+}
