@@ -1,9 +1,11 @@
 import { html, type TemplateResult } from "lit-html";
-import { formatQuantity, widthFrom } from "../lib/measure/index.ts";
-import type { Value } from "../lib/measure/types.ts";
-import { balanceOf, readsHighBy } from "./figures/balanceOf.ts";
+import type { Answer } from "../lib/bath/types.ts";
+import type { Run } from "../lib/log/types.ts";
+import { formatDuration, formatQuantity, formatWithSpread, widthFrom } from "../lib/measure/index.ts";
+import { balanceOf, fitOf, readsHighBy } from "./figures/balanceOf.ts";
 import type { OpenedRun } from "./page/openedRun.ts";
-import type { System } from "./page/showValue.ts";
+import { evened, type System, shownIn } from "./page/showValue.ts";
+import { waysApart, whichToTrust } from "./twoWays.ts";
 import { vocabulary } from "./vocabulary.ts";
 
 export interface Fold {
@@ -15,8 +17,8 @@ export interface Fold {
 const percent = (share: number): string => `${Math.round(100 * share)} %`;
 
 function widthFold(notebook: OpenedRun): Fold {
-  const result = notebook.result("boil-off");
-  const parts = result.state === "settled" ? widthFrom(result.value as Value) : [];
+  const shown = shownIn(notebook.result("boil-off")) ?? shownIn(notebook.result("boil-off by water balance"));
+  const parts = shown ? widthFrom(shown.value) : [];
   const first = parts[0];
   return {
     name: "What the give or take comes from",
@@ -29,13 +31,66 @@ function widthFold(notebook: OpenedRun): Fold {
 
 function remarksFold(notebook: OpenedRun): Fold {
   const balance = balanceOf({ notebook });
-  const remarks = balance?.remarks ?? [];
+  const remarks = fitOf({ notebook })?.remarks ?? balance?.remarks ?? [];
   return {
     name: "What the log told, and what it couldn't",
     finding: [remarks[0] ?? "nothing stood out", remarks.length > 1 ? ` And ${remarks.length - 1} more.` : ""].join(""),
     body: html`<ul>${remarks.map((remark) => html`<li>${remark}</li>`)}</ul>
       ${balance ? html`<p>The hold was taken from ${balance.hold.from}.</p>` : ""}`,
   };
+}
+
+const temperature = (kelvin: number, system: System, signed = false): string => {
+  const shown = formatQuantity(kelvin, system === "US" ? "°F" : "°C", {
+    system,
+    dimension: { temperature: 1 },
+    decimals: 1,
+  });
+  return signed && kelvin > 0 ? `+${shown}` : shown;
+};
+
+/** Rows of a table that are shown at most: a logger's file has thousands. */
+const mostRows = 200;
+
+function residualsFold(notebook: OpenedRun, run: Run, system: System): readonly Fold[] {
+  const residuals = fitOf({ notebook })?.residuals;
+  if (!residuals || residuals.points.length === 0) return [];
+  const entries = new Map(run.entries.map((entry) => [entry.id, entry]));
+  const shown = residuals.points.slice(0, mostRows);
+  return [
+    {
+      name: "What the fitted bath misses",
+      finding: residuals.finding,
+      body: html`<p>Each reading less the fitted bath as the thermometer shows it. One reading is off by about ${temperature(residuals.noise, system)} by itself, as this log shows it.</p>
+        <table class="troubles"><thead><tr><th scope="col">time</th><th scope="col">read</th><th scope="col">miss</th><th scope="col">in its own standard deviations</th></tr></thead>
+        <tbody>${shown.map(({ id, time, residual, standardised }) => {
+          const entry = entries.get(id);
+          return html`<tr><td>${entry?.clock ?? formatDuration(time)}</td><td>${entry?.quantity ? formatQuantity(entry.quantity.si, system === "US" ? "°F" : "°C", { system, dimension: entry.quantity.dimension }) : ""}</td><td>${temperature(residual, system, true)}</td><td>${standardised.toFixed(1).replace("-", "\u2212")}</td></tr>`;
+        })}</tbody></table>
+        ${residuals.points.length > mostRows ? html`<p>and ${residuals.points.length - mostRows} more</p>` : ""}`,
+    },
+  ];
+}
+
+function twoWaysFold(notebook: OpenedRun, system: System): readonly Fold[] {
+  const fit = fitOf({ notebook });
+  const balance = balanceOf({ notebook });
+  if (!fit || !balance) return [];
+  const unit = system === "US" ? "fl oz/min" : "ml/min";
+  const said = ({ measured, interval95 }: Answer) =>
+    formatWithSpread(evened({ ...measured, interval95 }), unit, { system }).text;
+  const rate = (perSecond: number) =>
+    formatQuantity(perSecond, unit, { system, dimension: { mass: 1, time: -1 }, decimals: system === "US" ? 2 : 0 });
+  const { difference, together, disagree } = waysApart(fit.boilOff, balance.boilOff);
+  return [
+    {
+      name: "Two ways of working",
+      finding: disagree ? "the fitted bath and the water balance disagree" : "both ways agree",
+      body: html`<p>The fitted bath says ${said(fit.boilOff)}, the water balance alone ${said(balance.boilOff)}. They lie ${rate(Math.abs(difference))} apart; their half-widths together (root of the sum of squares) are ${rate(together)}${disagree ? ", less than that" : ""}.</p>
+        <p>${whichToTrust(fit, balance) ?? "Where they agree the fitted bath is used: it also counts the heat-up, the burner, the tank and the thermometer's lag."}</p>
+        <p>They share one log, so agreement is no proof of either.</p>`,
+    },
+  ];
 }
 
 function howFold(notebook: OpenedRun, system: System): Fold {
@@ -48,8 +103,9 @@ function howFold(notebook: OpenedRun, system: System): Fold {
   const formulas = [...notebook.lines].filter(([, line]) => line.kind !== "given");
   return {
     name: "How it was worked out",
-    finding: "a water balance over the boiling curve of the brine",
-    body: html`<p>Salt does not boil off. So each reading at the boil says how much water is in the tank: the salt over the ratio that boils at that temperature under this air pressure. Water at the start, plus what was poured, less what is there now, is the water gone; against time it is nearly a straight line, and its slope is the boil-off. The line allows for the cup, late and unwritten pours, gusts of the fire, a slow thermometer and readings that do not belong.</p>
+    finding: "a bath fitted to the log, and a water balance beside it",
+    body: html`<p>The fitted bath is a tank of boiling brine in numbers: heat goes into steam, into warming what is poured and into the bath; its boiling point follows its ratio; the thermometer lags and may read high; a pour mixes in slowly. Heat, water, curve, thermometer, mixing and cup are moved until that bath would have given these readings, each held by what was believed of it before the log.</p>
+      <p>The water balance stands beside it and knows less: Salt does not boil off. So each reading at the boil says how much water is in the tank: the salt over the ratio that boils at that temperature under this air pressure. Water at the start, plus what was poured, less what is there now, is the water gone; against time it is nearly a straight line, and its slope is the boil-off. The line allows for the cup, late and unwritten pours, gusts of the fire, a slow thermometer and readings that do not belong.</p>
       ${high === 0 ? "" : html`<p>Readings count less the ${shift} that the thermometer reads ${high > 0 ? "high" : "low"}.</p>`}
       <p>Below the first boil the readings only say that the bath was still warming.</p>
       <table class="troubles"><thead><tr><th scope="col">line</th><th scope="col">formula</th></tr></thead>
@@ -84,6 +140,13 @@ const sourcesFold: Fold = {
 };
 
 /** What is folded away below the log: each with its finding in one line. */
-export function folds(notebook: OpenedRun, system: System): readonly Fold[] {
-  return [remarksFold(notebook), widthFold(notebook), howFold(notebook, system), sourcesFold];
+export function folds(notebook: OpenedRun, run: Run, system: System): readonly Fold[] {
+  return [
+    remarksFold(notebook),
+    ...residualsFold(notebook, run, system),
+    ...twoWaysFold(notebook, system),
+    widthFold(notebook),
+    howFold(notebook, system),
+    sourcesFold,
+  ];
 }

@@ -1,5 +1,6 @@
 import { waterBalance } from "../lib/bath/index.ts";
-import type { SaltsKnown } from "../lib/bath/types.ts";
+import type { SaltsKnown, WaterBalance } from "../lib/bath/types.ts";
+import { type FittedRun, fitRun } from "../lib/fit/index.ts";
 import type { Vocabulary } from "../lib/lines/index.ts";
 import type { Run } from "../lib/log/types.ts";
 import { measuredValue, standardUncertainty } from "../lib/measure/index.ts";
@@ -11,24 +12,16 @@ import {
   thermometerOffset,
   thermometerTolerance,
 } from "../lib/physics/index.ts";
+import { balanceGivens, doubtful, fitWork, number } from "./givensOf.ts";
 import { partsOfBalance } from "./partsOfBalance.ts";
+import { partsOfFit } from "./partsOfFit.ts";
+import { whichToTrust } from "./twoWays.ts";
 
 const pressure: Dimension = { mass: 1, length: -1, time: -2 };
 const difference: Dimension = { temperature: 1 };
 
 /** Pa by which the weather moves the air pressure at one place: 1 sd, a judgement. */
 const weather = 800;
-
-const number = (what: string, given: unknown): Value | undefined => {
-  if (given === undefined) return undefined;
-  if (typeof given === "object" && given !== null && "components" in given) return given as Value;
-  throw new Error(`${what} is not a number`);
-};
-
-const doubtful = (given: unknown, what: string): { value: number; standardUncertainty: number } | undefined => {
-  const value = number(what, given);
-  return value && { value: value.value, standardUncertainty: standardUncertainty(value) };
-};
 
 function stationPressure(barometer: unknown, altitude: unknown): Value {
   const read = number("air pressure", barometer);
@@ -107,30 +100,18 @@ function saltsOfBath(...given: readonly unknown[]): SaltsKnown {
   };
 }
 
-const cups: ReadonlyMap<unknown, { allNight: number; eachPour: number }> = new Map([
-  ["measuring cup", { allNight: 0.03, eachPour: 0.05 }],
-  ["marked jug", { allNight: 0.015, eachPour: 0.025 }],
-  ["scale", { allNight: 0.003, eachPour: 0.005 }],
-]);
+function balanceOfRun(log: unknown, ...given: readonly unknown[]): ReadonlyMap<string, unknown> {
+  return partsOfBalance(waterBalance(log as Run, balanceGivens(given)));
+}
 
-function balanceOfRun(...given: readonly unknown[]): ReadonlyMap<string, unknown> {
-  const [log, salts, water, air, target, band, thermometer, cup] = given;
-  const atStart = doubtful(water, "water at the start");
-  const aim = number("target", target);
-  const half = number("band", band);
-  const error = doubtful(thermometer, "thermometer reads high by");
-  const measure = cups.get(cup);
-  return partsOfBalance(
-    waterBalance(log as Run, {
-      salts: salts as SaltsKnown,
-      ...(atStart ? { water: atStart } : {}),
-      pressure: doubtful(air, "air pressure") ?? 101325,
-      ...(aim ? { target: aim.value } : {}),
-      ...(half ? { band: half.value } : {}),
-      ...(error ? { thermometer: { offset: error.value, standardUncertainty: error.standardUncertainty } } : {}),
-      ...(measure ? { cup: measure } : {}),
-    }),
-  );
+function fitOfRun(...given: readonly unknown[]): ReadonlyMap<string, unknown> {
+  const { run, givens, aims } = fitWork(given);
+  return partsOfFit(fitRun(run, givens), aims);
+}
+
+function whole<T>(thing: unknown, part: string): T {
+  if (thing instanceof Map && thing.has(part)) return thing.get(part) as T;
+  throw new Error(`missing ${part}; a fit or a balance of a run is needed`);
 }
 
 const optional = (...names: readonly string[]) => names.map((name) => ({ name, optional: true }));
@@ -180,6 +161,35 @@ export const vocabulary: Vocabulary = {
       says: "Salt does not boil off, so each reading at the boil says how much water is in the tank; against time the water gone is nearly a straight line whose slope is the boil-off.",
       source: "Water balance over the boiling curve of the brine; uncertainty by JCGM 100:2008",
       work: balanceOfRun,
+    },
+    {
+      name: "fit of run",
+      takes: [
+        ...needed("log", "salts"),
+        ...optional(
+          "water at the start",
+          "air pressure",
+          "target",
+          "band",
+          "thermometer error",
+          "cup",
+          "tank length",
+          "tank width",
+          "tank depth",
+          "burner rate",
+          "burner's skirt",
+        ),
+      ],
+      says: "The bath behind the log: heat, water, boiling curve, thermometer, mixing and cup are moved until the bath would have given these readings, each held by what was believed of it before.",
+      source: "Energy and water balance of a boiling brine, least squares with priors; uncertainty by JCGM 100:2008",
+      work: fitOfRun,
+    },
+    {
+      name: "which way to trust",
+      takes: needed("fitted bath", "water balance"),
+      says: "Says which of the two ways of working to trust where their boil-offs differ by more than their half-widths together (root of the sum of squares); nothing where they agree.",
+      work: (fitted, balance) =>
+        whichToTrust(whole<FittedRun>(fitted, "whole fit"), whole<WaterBalance>(balance, "whole balance")),
     },
   ],
 };

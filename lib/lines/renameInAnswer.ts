@@ -16,7 +16,13 @@ export function renameInAnswer(about: Omit<Notebook, "lines">, name: string, nex
     );
   const clause = (one: string | Clause): string | Clause => {
     if (typeof one === "string") return text(one);
-    return { ...one, says: text(one.says), ...(one.otherwise !== undefined && { otherwise: clause(one.otherwise) }) };
+    const { says, otherwise, caution } = one;
+    return {
+      ...one,
+      says: text(says),
+      ...(otherwise !== undefined && { otherwise: clause(otherwise) }),
+      ...(caution !== undefined && { caution: typeof caution === "string" ? text(caution) : caution.map(text) }),
+    };
   };
   const { answer, notes } = about;
   return {

@@ -54,6 +54,12 @@ export interface Worked {
   readonly plain?: boolean;
   /** The thing in the figure whose mark the number wears in the answer. */
   readonly mark?: string;
+  /** What the line is called where its number is below 0; it is then shown without its sign. */
+  readonly below?: string;
+  /** Its error can hurt: in a sentence it is a limit at the safe end of its interval, rounded to the safe side. */
+  readonly safe?: "at most" | "at least";
+  /** Stands beside the number wherever it is listed. */
+  readonly caution?: string;
 }
 
 export type Line = Given | Worked;
@@ -62,7 +68,8 @@ export type Line = Given | Worked;
 export interface Clause {
   readonly says: string;
   readonly otherwise?: string | Clause;
-  readonly caution?: string;
+  /** Stand beside the clause; one with line names in braces only where all of them have come to something. */
+  readonly caution?: string | readonly string[];
 }
 
 export interface Notebook {

@@ -1,21 +1,31 @@
 import type { WaterBalance } from "../../lib/bath/types.ts";
+import type { FittedRun } from "../../lib/fit/index.ts";
 import type { Result } from "../../lib/lines/index.ts";
 import type { Entry } from "../../lib/log/types.ts";
 import { standardUncertainty } from "../../lib/measure/index.ts";
 import type { Value } from "../../lib/measure/types.ts";
 import type { FigureInput } from "../page/drawings.ts";
+import { shownIn } from "../page/showValue.ts";
 
 /** The number that a line came to, SI; undefined where it has none. */
 export function numberOf(result: Result): number | undefined {
-  if (result.state !== "settled" || typeof result.value !== "object" || result.value === null) return undefined;
-  return "components" in result.value ? (result.value as Value).value : undefined;
+  return shownIn(result)?.value.value;
 }
 
-/** The whole water balance behind a notebook's lines; undefined while it is not settled. */
+/** What a line came to; or, while it is worked again, what it came to before. */
+function thingOf(result: Result): ReadonlyMap<string, unknown> | undefined {
+  const thing = result.state === "settled" ? result.value : result.state === "working" ? result.before : undefined;
+  return thing instanceof Map ? thing : undefined;
+}
+
+/** The whole water balance behind a notebook's lines; undefined where there is none. */
 export function balanceOf({ notebook }: Pick<FigureInput, "notebook">): WaterBalance | undefined {
-  const result = notebook.result("water balance");
-  if (result.state !== "settled" || !(result.value instanceof Map)) return undefined;
-  return result.value.get("whole balance") as WaterBalance;
+  return thingOf(notebook.result("water balance"))?.get("whole balance") as WaterBalance | undefined;
+}
+
+/** The whole fitted bath behind a notebook's lines; undefined where there is none. */
+export function fitOf({ notebook }: Pick<FigureInput, "notebook">): FittedRun | undefined {
+  return thingOf(notebook.result("fitted bath"))?.get("whole fit") as FittedRun | undefined;
 }
 
 /** Limits of the target band, K. */
@@ -46,7 +56,9 @@ export function doubtOf(result: Result): number {
     : 0;
 }
 
-/** Readings that the balance sets apart, by id, with the reason. */
+/** Readings that the fitted bath sets apart, or the balance where there is no fit: by id, with the reason. */
 export function apart(notebook: FigureInput["notebook"]): ReadonlyMap<string, string> {
-  return new Map(balanceOf({ notebook })?.misread.map(({ id, reason }) => [id, reason]));
+  const fit = fitOf({ notebook });
+  const found = fit?.probablyMisread.filter(({ probability }) => probability >= 0.5);
+  return new Map((found ?? balanceOf({ notebook })?.misread ?? []).map(({ id, reason }) => [id, reason]));
 }

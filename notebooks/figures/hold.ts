@@ -1,8 +1,8 @@
 import { type HoldReplayedData, holdReplayed } from "../../lib/figure/index.ts";
 import { formatWithSpread } from "../../lib/measure/index.ts";
-import type { Value } from "../../lib/measure/types.ts";
 import type { FigureInput, FigureMaker } from "../page/drawings.ts";
-import { balanceOf, readsHighBy, targetOf, timeOf } from "./balanceOf.ts";
+import { shownIn } from "../page/showValue.ts";
+import { apart, balanceOf, fitOf, readsHighBy, targetOf, timeOf } from "./balanceOf.ts";
 
 /** What the figure of the hold draws: readings less the thermometer's known error, pours, events, the bath's course. */
 export function holdData(input: FigureInput): HoldReplayedData {
@@ -11,7 +11,9 @@ export function holdData(input: FigureInput): HoldReplayedData {
   const balance = balanceOf(input);
   const target = targetOf(input);
   const high = readsHighBy(input);
-  const misread = new Map(balance?.misread.map(({ id, reason }) => [id, reason]));
+  const fit = fitOf(input);
+  const misread = apart(notebook);
+  const likely = new Map(fit?.probablyMisread.map(({ id, probability }) => [id, probability]));
   const readings = entries.flatMap((entry) =>
     entry.kind === "reading" && entry.quantity
       ? [
@@ -21,6 +23,7 @@ export function holdData(input: FigureInput): HoldReplayedData {
             temperature: entry.quantity.si - high,
             struck: entry.struck,
             apart: misread.has(entry.id),
+            ...(likely.has(entry.id) ? { probability: likely.get(entry.id) ?? 1 } : {}),
             ...((entry.reason ?? misread.get(entry.id)) ? { reason: entry.reason ?? misread.get(entry.id) ?? "" } : {}),
           },
         ]
@@ -28,7 +31,7 @@ export function holdData(input: FigureInput): HoldReplayedData {
   );
   const partsIn = timeOf(entries, "parts in", "first");
   const partsOut = timeOf(entries, "parts out", "last");
-  const minutes = notebook.result("minutes in the band");
+  const minutes = shownIn(notebook.result("minutes in the band"));
   return {
     readings,
     ...(target ? { target } : {}),
@@ -40,10 +43,26 @@ export function holdData(input: FigureInput): HoldReplayedData {
         ? [{ time, mass: quantity.si, ...(duration ? { duration } : {}) }]
         : [],
     ),
+    ...(fit
+      ? {
+          unwritten: fit.probablyUnwritten
+            .filter(({ probability }) => probability >= 0.5)
+            .map(({ time, mass, probability }) => ({
+              time,
+              mass: mass.value,
+              low: mass.interval95[0],
+              high: mass.interval95[1],
+              probability,
+            })),
+        }
+      : {}),
     events: entries.flatMap(({ kind, struck, text, quantity, time }) =>
       !struck && (kind === "burner" || kind === "salt in") ? [{ time, text: text ?? quantity?.text ?? kind }] : [],
     ),
-    ...(balance
+    ...(fit
+      ? { course: fit.course.map(({ time, T, low, high: above }) => ({ time, value: T, low, high: above })) }
+      : {}),
+    ...(balance && !fit
       ? {
           course: balance.course.map(({ time, boilingPoint, standardUncertainty }) => ({
             time,
@@ -54,13 +73,14 @@ export function holdData(input: FigureInput): HoldReplayedData {
         }
       : {}),
     ...(balance?.stretches ? { inBand: balance.stretches } : {}),
-    ...(balance && minutes.state === "settled"
-      ? {
-          sums: {
-            inBand: `in the band ${formatWithSpread(minutes.value as Value, "min", { system }).number} of ${Math.round((balance.hold.end - balance.hold.start) / 60)} min`,
-          },
-        }
-      : {}),
+    sums: {
+      ...(balance && minutes
+        ? {
+            inBand: `in the band ${formatWithSpread(minutes.value, "min", { system }).number} of ${Math.round((balance.hold.end - balance.hold.start) / 60)} min`,
+          }
+        : {}),
+      ...(fit ? { course: "fitted bath" } : {}),
+    },
   };
 }
 

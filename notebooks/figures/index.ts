@@ -1,4 +1,5 @@
 import type { FigureMaker } from "../page/drawings.ts";
+import { heat } from "./heat.ts";
 import { hold } from "./hold.ts";
 import { ratio } from "./ratio.ts";
 import { water } from "./water.ts";
@@ -8,4 +9,5 @@ export const figures: ReadonlyMap<string, FigureMaker> = new Map([
   ["hold replayed", hold],
   ["ratio and boiling point", ratio],
   ["water gone", water],
+  ["where the heat went", heat],
 ]);

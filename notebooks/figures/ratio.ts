@@ -1,5 +1,6 @@
 import { ratioAndBoilingPoint } from "../../lib/figure/index.ts";
 import { formatQuantity } from "../../lib/measure/index.ts";
+import { logNext } from "../logNext.ts";
 import type { FigureInput, FigureMaker } from "../page/drawings.ts";
 import { balanceOf, numberOf, targetOf, timeOf } from "./balanceOf.ts";
 
@@ -38,6 +39,7 @@ const pressureWords = ({ notebook, system }: FigureInput): string | undefined =>
 };
 
 export const ratio: FigureMaker = {
+  beside: logNext,
   title: "One line, two rules",
   caption: (input) => {
     const at = pressureWords(input);

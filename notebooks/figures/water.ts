@@ -14,7 +14,7 @@ function evened({ measured, interval95 }: Answer): { value: number; low: number;
 export const water: FigureMaker = {
   title: "Water gone",
   caption: () =>
-    "Each dot is what one reading says of the water that has left as steam; the slope of the line through them is the boil-off. Hollow dots hardly count.",
+    "Each dot is what one reading says of the water that has left as steam; the slope of the line through them is the boil-off by water balance. Hollow dots hardly count.",
   draw: (input) => {
     const balance = balanceOf(input);
     if (!balance || balance.points.length === 0) return undefined;

@@ -1,5 +1,5 @@
 import type { Line, Notebook } from "../../lib/lines/index.ts";
-import { correct, putBack, readLog, strikeOut } from "../../lib/log/index.ts";
+import { addEntry, correct, putBack, readLog, strikeOut } from "../../lib/log/index.ts";
 import type { Entry, LogReading, Run } from "../../lib/log/types.ts";
 import type { Knowing } from "../../lib/measure/types.ts";
 import {
@@ -198,6 +198,17 @@ export function correctEntry(shop: Shop, id: string, entry: Entry, text: string)
   if ("problem" in corrected) return `${corrected.problem.expected} ${corrected.problem.remedy}`;
   changeLog(shop, id, `${shownEntry(entry)} was not corrected`, () => corrected.run);
   return undefined;
+}
+
+/** Writes a pour that was made and not written down. */
+export function writePour(
+  shop: Shop,
+  id: string,
+  { time, text }: { readonly time: number; readonly text: string },
+): void {
+  const run = runOf(shop.record, id);
+  const added = run && addEntry(run.log, { time, kind: "addition", text });
+  if (added && "run" in added) changeLog(shop, id, `the pour of ${text} was not written`, () => added.run);
 }
 
 /** Adds a row: below the others of a hand-written log, by its time in any other. Gives what could not be read. */

@@ -1,7 +1,9 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import type { Clause, Line, Result } from "../../lib/lines/index.ts";
-import { chooseClause, cutClause } from "./clause.ts";
-import { output, type System, spreadMark, unitOf, valueIn } from "./showValue.ts";
+import { formatLimit } from "../../lib/measure/index.ts";
+import { caution } from "./caution.ts";
+import { chooseClause, cutClause, type Piece } from "./clause.ts";
+import { output, outputAs, type System, shownIn, spreadMark, unitOf } from "./showValue.ts";
 import { lineKey, unitInWords } from "./words.ts";
 
 export interface AnswerProps {
@@ -9,22 +11,32 @@ export interface AnswerProps {
   readonly lines: ReadonlyMap<string, Line>;
   readonly result: (name: string) => Result;
   readonly system: System;
+  /** Something typed is not taken yet: every number is about to change. */
   readonly busy: boolean;
+  /** A line is still being worked. */
+  readonly working: boolean;
   /** Nothing is written yet: no reason why there is no answer. */
   readonly quiet?: boolean;
 }
 
-/** One number of the sentence, wearing the mark of its thing in the figure. */
+/** One number of the sentence, wearing the mark of its thing in the figure; words where the line came to words. */
 function number(name: string, bare: boolean, { lines, result, system, busy }: AnswerProps): TemplateResult | string {
   const line = lines.get(name);
-  const value = valueIn(result(name));
-  if (!line || !value) return "…";
+  const came = result(name);
+  if (came.state === "settled" && typeof came.value === "string") return came.value;
+  const shown = shownIn(came);
+  if (!line || !shown) return "…";
+  const { value, before } = shown;
   const unit = unitOf(line, system);
   const key = lineKey(name, line);
-  const plain = line.kind !== "given" && line.plain === true;
-  const mark = line.kind === "given" ? undefined : line.mark;
+  const grey = busy || before;
+  const { plain, mark = "", safe } = line.kind === "given" ? {} : line;
+  if (safe) {
+    // Its error can hurt: the safe end, rounded to the safe side, without ±; the ± stands among the lines.
+    return html`<span class="kept">${safe} ${outputAs(key, value, formatLimit(value, unit, safe, { system }), mark, grey)}</span>`;
+  }
   const words = unitInWords(unit);
-  return html`<span class="kept">${output(key, value, unit, system, mark ?? "", busy)}${plain ? nothing : spreadMark(value, unit, system)}</span>${
+  return html`<span class="kept">${output(key, value, unit, system, mark, grey)}${plain ? nothing : spreadMark(value, unit, system)}</span>${
     bare
       ? nothing
       : words === "°F" || words === "°C"
@@ -32,11 +44,6 @@ function number(name: string, bare: boolean, { lines, result, system, busy }: An
         : html` <span class="unit">${words}</span>`
   }`;
 }
-
-const cautionOf = (says: string): TemplateResult => {
-  const word = says.startsWith("Danger.") ? "Danger." : "Caution.";
-  return html`<p class="caution ${word === "Danger." ? "danger" : ""}"><strong>${word}</strong> ${says.replace(/^(Danger|Caution)\.\s*/, "")}</p>`;
-};
 
 /** Why a clause has no number yet: what its lines, or those they wait for, say is wrong. Each reason once. */
 function reasons({ clauses, result, lines }: AnswerProps): readonly string[] {
@@ -49,7 +56,8 @@ function reasons({ clauses, result, lines }: AnswerProps): readonly string[] {
     let at: Result = result(name);
     // A line waits for another, that one for the next: a notebook has no longer chain than lines.
     for (let i = 0; i < lines.size && at.state === "waits" && lines.has(at.for); i++) at = result(at.for);
-    return at.state === "stopped" ? [at.says] : [];
+    // What the maker stopped has its own words, with the way to do it again.
+    return at.state === "stopped" && !at.byYou ? [at.says] : [];
   });
   // What is only not part of a result (no pour was written) is said by the clause itself.
   return [...new Set(says)].filter((why) => !/ has no part /.test(why));
@@ -57,15 +65,27 @@ function reasons({ clauses, result, lines }: AnswerProps): readonly string[] {
 
 /** The answer: at most three clauses, one to a line, each caution on its clause's line. */
 export function answer(props: AnswerProps): TemplateResult {
-  const settled = (name: string): boolean => valueIn(props.result(name)) !== undefined;
-  return html`<div class="answer" role="status" aria-busy=${props.busy ? "true" : "false"}>
+  const has = (name: string): boolean => {
+    const came = props.result(name);
+    return shownIn(came) !== undefined || (came.state === "settled" && typeof came.value === "string");
+  };
+  const isBefore = (name: string): boolean => shownIn(props.result(name))?.before === true;
+  const names = (pieces: readonly Piece[]) => pieces.flatMap((piece) => ("name" in piece ? [piece.name] : []));
+  const said = (pieces: readonly Piece[]) =>
+    pieces.map((piece) => ("text" in piece ? piece.text : number(piece.name, piece.bare, props)));
+  return html`<div class="answer" role="status" aria-busy=${props.busy || props.working ? "true" : "false"}>
     ${props.clauses.map((clause) => {
-      const { says, caution } = chooseClause(clause, settled);
+      const { says, caution: beside = [] } = chooseClause(clause, has);
+      const pieces = cutClause(says);
+      const cautions = typeof beside === "string" ? [beside] : beside;
       return html`<div class="clause">
-        <p>${cutClause(says).map((piece) => ("text" in piece ? piece.text : number(piece.name, piece.bare, props)))}</p>
-        ${caution ? cautionOf(caution) : nothing}
+        <p>${said(pieces)}${names(pieces).some(isBefore) ? html` <span class="faint was">before</span>` : nothing}</p>
+        <div class="margin">${cautions.map((text) => {
+          const cut = cutClause(text.replace(/^(Danger|Caution)\.\s*/, ""));
+          return names(cut).every(has) ? caution(text, said(cut)) : nothing;
+        })}</div>
       </div>`;
     })}
-    ${props.busy || props.quiet ? nothing : reasons(props).map((why) => html`<p class="because"><b>stopped</b> ${why}</p>`)}
+    ${props.busy || props.working || props.quiet ? nothing : reasons(props).map((why) => html`<p class="because"><b>stopped</b> ${why}</p>`)}
   </div>`;
 }

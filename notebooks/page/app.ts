@@ -131,7 +131,7 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
     const aside = readAside(text, hints);
     passing.reading = { rows: text.split("\n").length, stop: aside.stop };
     redraw();
-    aside.reading
+    aside.found
       .then((done) => keepReading(text, done, name))
       .catch((error: unknown) => {
         passing.says = [
@@ -191,7 +191,7 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
         facts: run.facts,
         system: system(),
         typing,
-        busy: typing.waiting || notebook.busy(),
+        busy: typing.waiting,
         change: (name, text) => {
           const line = lineOf(name);
           const was = fact(name)?.text ?? (line?.kind === "given" ? line.text : "");
@@ -210,6 +210,8 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
         wrong: passing.wrong,
         drawn: passing.drawn,
         apart: pages.apart(notebook),
+        suspects: pages.suspects(notebook, run.log, system()),
+        write: (pour) => act.writePour(shop, run.id, pour),
         take: (key) => {
           Object.assign(passing, { inHand: key, wrong: undefined });
           redraw();
@@ -288,7 +290,7 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
       columns: front.columns,
       questions: [{ asks: book.asks, name: runPageName }],
       answer: lastOne
-        ? answer({ clauses, lines, result: lastOne.result, system: system(), busy: lastOne.busy() })
+        ? answer({ clauses, lines, result: lastOne.result, system: system(), busy: false, working: lastOne.busy() })
         : nothing,
       onlyInvented: last === undefined,
       hasDemo: shop.hasDemo,

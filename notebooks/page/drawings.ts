@@ -19,6 +19,14 @@ export interface FigureMaker {
   readonly caption: (input: FigureInput) => string;
   readonly cautions?: (input: FigureInput) => readonly string[];
   readonly draw: (input: FigureInput) => SVGSVGElement | undefined;
+  /** What stands beside the figure on a desk, and below it on anything narrower. */
+  readonly beside?: (input: FigureInput) => Beside | undefined;
+}
+
+/** A ranked list beside a figure. */
+export interface Beside {
+  readonly title: string;
+  readonly items: readonly { readonly what: string; readonly how: string; readonly gain: string }[];
 }
 
 export interface DrawingsProps {
@@ -62,12 +70,16 @@ export function drawings({ names, figures, run, notebook, system, answer }: Draw
   let number = 0;
   return names.flatMap((name) => {
     const maker = figures.get(name);
-    const drawing = maker && drawnOnce(name, maker, input);
-    if (!maker || !drawing) return [];
-    number += 1;
+    if (!maker) return [];
+    const beside = maker.beside?.(input);
+    // On a desk the figure leaves a third of the page to what stands beside it.
+    const room = beside && width >= 1100 ? Math.round(0.64 * width) : width;
+    const drawing = drawnOnce(name, maker, { ...input, width: room });
+    if (!drawing && !beside) return [];
+    if (drawing) number += 1;
     const picture = () => {
       const desk = maker.draw({ ...input, width: 1200, narrow: false });
-      return { drawing: desk ?? drawing, figure: maker.title, title: answer(), run };
+      return { drawing: (desk ?? drawing) as SVGSVGElement, figure: maker.title, title: answer(), run };
     };
     return [
       {
@@ -75,6 +87,7 @@ export function drawings({ names, figures, run, notebook, system, answer }: Draw
         title: maker.title,
         caption: maker.caption(input),
         drawing,
+        beside,
         cautions: maker.cautions?.(input) ?? [],
         savePng: () => void saveDrawing(picture(), "png"),
         saveSvg: () => void saveDrawing(picture(), "svg"),

@@ -1,20 +1,28 @@
 import { html, nothing, type TemplateResult } from "lit-html";
+import type { Beside } from "./drawings.ts";
 
 export interface FigureProps {
   readonly number: number;
   readonly title: string;
   readonly caption: string;
   readonly drawing: Element | undefined;
+  readonly beside: Beside | undefined;
   readonly cautions: readonly string[];
   readonly savePng: () => void;
   readonly saveSvg: () => void;
 }
 
+/** A ranked list: what, how, and what it would gain. */
+const ranked = ({ title, items }: Beside): TemplateResult => html`<section class="ranked">
+  <h2>${title}</h2>
+  <ol>${items.map(({ what, how, gain }) => html`<li><p><b>${what}.</b> ${how}</p><p class="gain">${gain}</p></li>`)}</ol>
+</section>`;
+
 /** A figure from edge to edge, its caption below, and two words that save it as a picture. */
 export function figureShown(props: FigureProps): TemplateResult | typeof nothing {
-  const { number, title, caption, drawing, cautions, savePng, saveSvg } = props;
-  if (!drawing) return nothing;
-  return html`<figure>
+  const { number, title, caption, drawing, beside, cautions, savePng, saveSvg } = props;
+  if (!drawing) return beside ? html`<div class="sheet">${ranked(beside)}</div>` : nothing;
+  const figure = html`<figure>
     ${drawing}
     <figcaption>
       <b>${number}.</b> <i>${title}.</i> ${caption}
@@ -22,4 +30,5 @@ export function figureShown(props: FigureProps): TemplateResult | typeof nothing
       ${cautions.map((says) => html`<p class="caution"><strong>Caution.</strong> ${says}</p>`)}
     </figcaption>
   </figure>`;
+  return beside ? html`<div class="with-beside">${figure}${ranked(beside)}</div>` : figure;
 }

@@ -1,10 +1,14 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import type { Given, Line, Result, Worked } from "../../lib/lines/index.ts";
-import type { Knowing } from "../../lib/measure/types.ts";
+import { formatWithSpread, interval95, negate } from "../../lib/measure/index.ts";
+import type { Knowing, Value } from "../../lib/measure/types.ts";
 import type { Fact } from "../../lib/record/index.ts";
+import { caution } from "./caution.ts";
 import { field } from "./field.ts";
-import { isValue, output, type System, spreadMark, unitOf } from "./showValue.ts";
+import { evened, isValue, outputAs, type System, shownIn, spreadMark, unitOf } from "./showValue.ts";
 import type { Typing } from "./Typing.ts";
+import { toldIn } from "./told.ts";
+import { toldDrawn } from "./toldDrawn.ts";
 import { lineKey } from "./words.ts";
 
 export interface LedgerProps {
@@ -59,22 +63,43 @@ function givenRow(name: string, line: Given, props: LedgerProps): TemplateResult
   </div>`;
 }
 
+/** Words beside a number that may lie on either side of 0. */
+const eitherSide = (line: Worked, [low, high]: readonly [number, number]): TemplateResult | typeof nothing =>
+  line.below !== undefined && low <= 0 && high >= 0
+    ? html`<span class="note"><b>can't tell</b> which: its spread reaches from one side of nothing to the other</span>`
+    : nothing;
+
+/** How far the log drew a number from what was believed before it: a word, and a bar over a thin rule. */
+function toldMark(value: Value): TemplateResult | typeof nothing {
+  const told = toldIn(value);
+  if (!told) return nothing;
+  return html`<span class="told" title=${`before the log: ${told.from}`}>${toldDrawn(told, value)}</span>`;
+}
+
 /** A worked number in the ledger; its SI value stands beside it for machines once it has settled. */
 export function workedRow(name: string, line: Worked, props: LedgerProps): TemplateResult | typeof nothing {
   const result = props.result(name);
   const key = lineKey(name, line);
-  if (result.state === "not given" || (line.rare && result.state !== "settled")) return nothing;
-  if (result.state !== "settled" || !isValue(result.value)) {
-    return html`<div class="line" data-kind=${line.kind}><span>${name}</span><span class="value faint">no number</span>${stoppedNote(result, key)}</div>`;
+  const shown = shownIn(result);
+  if (result.state === "not given" || (line.rare && !shown)) return nothing;
+  if (!shown) {
+    return html`<div class="line" data-kind=${line.kind}><span>${name}</span><span class="value faint">${result.state === "working" ? "working" : "no number"}</span>${stoppedNote(result, key)}</div>`;
   }
+  const { value, before } = shown;
   const unit = unitOf(line, props.system);
+  const turned = line.below !== undefined && value.value < 0;
+  const inWords = turned ? negate(value) : value;
+  const number = formatWithSpread(evened(inWords), unit, { system: props.system }).number;
   return html`<div class="line" data-kind=${line.kind}>
-    <span>${name}</span>
+    <span>${turned ? line.below : name}</span>
     <span class="value">
-      ${output(key, result.value, unit, props.system, "", props.busy)}
-      <span class="tolerance">${line.plain ? nothing : spreadMark(result.value, unit, props.system)}</span>
-      <span class="of faint">${unit}</span>
+      ${outputAs(key, value, number, "", props.busy || before)}
+      <span class="tolerance">${line.plain ? nothing : spreadMark(inWords, unit, props.system)}</span>
+      <span class="of faint">${before ? "before" : unit}</span>
     </span>
+    ${toldMark(value)}
+    ${eitherSide(line, interval95(value))}
+    ${line.caution ? html`<span class="note">${caution(line.caution)}</span>` : nothing}
     ${line.about ? html`<span class="note">${line.about}</span>` : nothing}
   </div>`;
 }
@@ -92,14 +117,15 @@ function grouped<T extends Line>(
   });
 }
 
-/** Given and worked lines as ledgers, side by side on a desk. */
+/** Given, fitted and worked lines as ledgers, side by side on a desk. */
 export function ledgers(props: LedgerProps): TemplateResult {
   const shown = [...props.lines].filter(([, line]) => !line.hidden);
   const givens = shown.flatMap(([name, line]) => (line.kind === "given" ? [[name, line] as const] : []));
   const needed = givens.filter(([name, line]) => !line.rare || (props.facts[name]?.text ?? "") !== "");
   const rare = givens.filter((given) => !needed.includes(given));
-  const work = shown.flatMap(([name, line]) => (line.kind === "given" ? [] : [[name, line] as const]));
-  return html`<div class="ledgers">
+  const work = shown.flatMap(([name, line]) => (line.kind === "worked" ? [[name, line] as const] : []));
+  const fits = shown.flatMap(([name, line]) => (line.kind === "fitted" ? [[name, line] as const] : []));
+  return html`<div class="ledgers ${fits.length > 0 ? "three" : ""}">
     <div class="ledger">
       <div class="title"><h3>Given</h3><span class="faint">typed in, change any; blank means not known</span></div>
       ${grouped(needed, (name, line) => givenRow(name, line, props))}
@@ -110,6 +136,15 @@ export function ledgers(props: LedgerProps): TemplateResult {
             <div>${rare.map(([name, line]) => givenRow(name, line, props))}</div></details>`
       }
     </div>
+    ${
+      fits.length === 0
+        ? nothing
+        : html`<div class="ledger fitted">
+            <div class="title"><h3>Fitted</h3><span class="faint">read out of the log, ± 95 %</span><span class="faint told-title">what the log told</span></div>
+            ${grouped(fits, (name, line) => workedRow(name, line, props))}
+            <p class="small faint">Thin rule: what was believed before the log. Thick bar: after it.</p>
+          </div>`
+    }
     <div class="ledger">
       <div class="title"><h3>Worked</h3><span class="faint">by formula from the rest, ± 95 %</span></div>
       ${grouped(work, (name, line) => workedRow(name, line, props))}

@@ -5,6 +5,7 @@ import type { HandRow } from "./handWriting.ts";
 import { type LogRow, logRows } from "./logRows.ts";
 import { rowForm } from "./rowForm.ts";
 import type { System } from "./showValue.ts";
+import { type Suspect, suspectList } from "./suspectList.ts";
 
 export interface LogProps {
   readonly log: Run;
@@ -16,6 +17,9 @@ export interface LogProps {
   readonly drawn: number;
   /** Readings that do not belong by the notebook's own working, by id, with the reason. */
   readonly apart: ReadonlyMap<string, string>;
+  /** What the working thinks the log has left out or got wrong. */
+  readonly suspects: readonly Suspect[];
+  readonly write: (pour: { readonly time: number; readonly text: string }) => void;
   readonly take: (key: string | undefined) => void;
   readonly drawMore: () => void;
   readonly strike: (entry: Entry, reason: string) => void;
@@ -118,6 +122,7 @@ export function logSection(props: LogProps): TemplateResult {
   const rest = rows.length - shown.length;
   return html`<section class="sheet log" id="log" aria-labelledby="log-title">
     <h2 id="log-title">Log</h2>
+    ${suspectList(props)}
     ${
       shown.length > 8
         ? html`<div class="two-up">${ledger(shown.slice(0, half), props)}${ledger(shown.slice(half), props)}</div>`

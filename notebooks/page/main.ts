@@ -9,10 +9,12 @@ import demo from "../../data/demoShop.json";
 import { readRecord } from "../../lib/record/index.ts";
 import { apart } from "../figures/balanceOf.ts";
 import { figures } from "../figures/index.ts";
+import { withFitsAside } from "../fitAside.ts";
 import { folds } from "../folds.ts";
 import { strip, tank } from "../frontDrawings.ts";
 import oneRun from "../oneRun.ts";
 import front from "../shop.ts";
+import { suspects } from "../suspects.ts";
 import { vocabulary } from "../vocabulary.ts";
 import { startApp } from "./app.ts";
 import { openShop } from "./keep.ts";
@@ -27,7 +29,15 @@ const shop = await openShop("record" in invented ? { demo: invented.record } : {
 startApp({
   root,
   shop,
-  vocabulary,
+  vocabulary: withFitsAside(vocabulary),
   figures,
-  pages: { book: oneRun, front, strip, tank, apart, folds: (notebook, _run, system) => folds(notebook, system) },
+  pages: {
+    book: oneRun,
+    front,
+    strip,
+    tank,
+    apart,
+    suspects,
+    folds: (notebook, run, system) => folds(notebook, run.log, system),
+  },
 });

@@ -10,6 +10,12 @@ export interface OpenedRun {
   readonly busy: () => boolean;
   /** Rises whenever a line came to something else: what is drawn from the lines holds as long as it stands. */
   readonly version: () => number;
+  /** The lines whose slow function is at work, and how far it is. */
+  readonly atWork: () => readonly { readonly line: string; readonly says?: string; readonly share?: number }[];
+  readonly stop: (line: string) => void;
+  /** The lines whose work was stopped by hand. */
+  readonly stoppedByYou: () => readonly string[];
+  readonly again: (line: string) => void;
   /** Takes up a run's facts and log; only what changed is worked again. */
   readonly show: (run: KeptRun) => void;
   readonly close: () => void;
@@ -42,6 +48,24 @@ export function openRun(book: Notebook, vocabulary: Vocabulary, told: () => void
     settled: () => opened.settled(),
     busy: () => unsettled > 0,
     version: () => version,
+    atWork: () =>
+      opened.atWork().map((line) => {
+        const result = opened.result(line);
+        if (result.state !== "working") return { line };
+        const { says, share } = result;
+        return { line, ...(says === undefined ? {} : { says }), ...(share === undefined ? {} : { share }) };
+      }),
+    stop: (line) => opened.stop(line),
+    stoppedByYou: () =>
+      [...lines.keys()].filter((name) => {
+        const result = opened.result(name);
+        return result.state === "stopped" && result.byYou === true;
+      }),
+    again(line) {
+      opened.again(line);
+      awaitAll();
+      told();
+    },
     show(run) {
       for (const [name, line] of lines) {
         if (line.kind !== "given") continue;

@@ -1,8 +1,10 @@
 import type { Notebook } from "../../lib/lines/index.ts";
+import type { Run } from "../../lib/log/types.ts";
 import type { KeptRun, Setup } from "../../lib/record/index.ts";
 import type { FrontPage } from "../shop.ts";
 import type { OpenedRun } from "./openedRun.ts";
 import type { System } from "./showValue.ts";
+import type { Suspect } from "./suspectList.ts";
 
 /** What the notebooks hand to the page: data, and the drawings that know which lines they draw. */
 export interface Pages {
@@ -12,6 +14,8 @@ export interface Pages {
   readonly tank: (setup: Setup, system: System) => Element | undefined;
   /** Readings that the notebook's working sets apart, by id, with the reason. */
   readonly apart: (notebook: OpenedRun) => ReadonlyMap<string, string>;
+  /** What the log has probably left out or got wrong. */
+  readonly suspects: (notebook: OpenedRun, run: Run, system: System) => readonly Suspect[];
   readonly folds: (
     notebook: OpenedRun,
     run: KeptRun,

@@ -3,6 +3,7 @@ import type { Notebook } from "../../lib/lines/index.ts";
 import type { LogReading, Question } from "../../lib/log/types.ts";
 import type { KeptRun } from "../../lib/record/index.ts";
 import { answer } from "./answer.ts";
+import { atWork } from "./atWork.ts";
 import { type FigureProps, figureShown } from "./figureShown.ts";
 import { type LedgerProps, ledgers } from "./ledgers.ts";
 import { type LogProps, logSection } from "./logSection.ts";
@@ -62,7 +63,8 @@ export function runPage(props: RunPageProps): TemplateResult {
         ${props.undo}
       </div>
       ${props.says.map((says) => html`<p class="small said-news" role="status">${says}</p>`)}
-      <div id="answer">${answer({ clauses: clausesOf(book), lines: opened.lines, result: opened.result, system: ledger.system, busy: ledger.busy, quiet: run.log.entries.length === 0 })}</div>
+      <div id="answer">${answer({ clauses: clausesOf(book), lines: opened.lines, result: opened.result, system: ledger.system, busy: ledger.busy, working: opened.busy(), quiet: run.log.entries.length === 0 })}</div>
+      ${atWork(opened)}
       ${carriedOver(props)}
       ${waysIn(props)}
     </div>

@@ -15,6 +15,13 @@ export function valueIn(result: Result): Value | undefined {
   return result.state === "settled" && isValue(result.value) ? result.value : undefined;
 }
 
+/** The number to show for a line: what it came to, or, while it is worked again, what it came to before. */
+export function shownIn(result: Result): { readonly value: Value; readonly before: boolean } | undefined {
+  const value = valueIn(result);
+  if (value) return { value, before: false };
+  return result.state === "working" && isValue(result.before) ? { value: result.before, before: true } : undefined;
+}
+
 /** The unit in which the page shows a line in this system. */
 export function unitOf(line: Line, system: System): string {
   const { unit, metricUnit }: Given | Worked = line;
@@ -51,7 +58,11 @@ export function output(
   classes = "",
   busy = false,
 ): TemplateResult {
-  const shown = formatWithSpread(evened(value), unit, { system }).number;
+  return outputAs(key, value, formatWithSpread(evened(value), unit, { system }).number, classes, busy);
+}
+
+/** The same with words of its own for people: a limit at its safe end, or a number without its sign. */
+export function outputAs(key: string, value: Value, shown: string, classes = "", busy = false): TemplateResult {
   // A number that is about to change stays legible, greyed, and machines find none.
   if (busy) return html`<output class="number before ${classes}" data-line=${key}>${shown}</output>`;
   const [low, high] = interval95(value);

@@ -112,6 +112,6 @@ for (const kind of kindsOfPage) {
       expect(value).toBeLessThanOrEqual(high);
     }
     expect(await page.locator("#log tbody tr").count()).toBe(rows.length);
-    expect(await page.locator("figure svg").count()).toBe(3);
+    expect(await page.locator("figure svg").count()).toBe(4);
   });
 }
