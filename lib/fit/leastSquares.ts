@@ -4,13 +4,12 @@ import { covarianceOf } from "./leastSquares/covarianceOf.ts";
 import { type Descent, descend } from "./leastSquares/descend.ts";
 import { weighed } from "./leastSquares/linearise.ts";
 import { type Rows, rowsOf } from "./leastSquares/rows.ts";
-import type { LeastSquaresFit, LeastSquaresProblem } from "./leastSquares/types.ts";
+import type { LeastSquaresFit, LeastSquaresProblem, Reason } from "./leastSquares/types.ts";
 
 /** Lengths of the first step, in lengths of the parameters: a fit that ends badly is begun again, more timidly. */
 const firstRadii = [3, 0.1];
 
-/** A parameter whose standard error is so many times its size is not known at all. */
-const hopeless = 1e8;
+const outOfSteps: Reason = "unfinished: out of steps";
 
 /**
  * The parameters that make the sum of the squares of some residuals least, with their standard errors.
@@ -49,7 +48,7 @@ export function leastSquares(problem: LeastSquaresProblem): LeastSquaresFit {
     const fit = fitAt(descent, problem, checked, rows);
     const cost = rows.cost(descent.place.r);
     if (fit.converged || !best || cost < best.cost) best = { fit, cost };
-    if (fit.converged || fit.reason === "unfinished: out of steps") break;
+    if (fit.converged || fit.reason === outOfSteps) break;
   }
   return { ...(best as { fit: LeastSquaresFit }).fit, evaluations: rows.calls() };
 }
@@ -61,14 +60,11 @@ function fitAt({ place, reason, steps }: Descent, { sigma }: LeastSquaresProblem
   const deviation = degreesOfFreedom > 0 ? Math.sqrt(squaresOf(rows, r) / degreesOfFreedom) : Infinity;
   const { covariance, isDetermined } =
     slopes.length > 0
-      ? covarianceOf(weighed(place, rows), slopes, (sigma ?? deviation) ** 2)
+      ? covarianceOf(weighed(place, rows, 0), slopes, (sigma ?? deviation) ** 2)
       : { covariance: p.map(() => p.map(() => Infinity)), isDetermined: true };
   const standardErrors = p.map((_, j) => Math.sqrt(covariance[j]?.[j] as number));
-  const isHopeless = standardErrors.some(
-    (each, j) => each < Infinity && each > hopeless * Math.max(Math.abs(p[j] as number), checked.typical[j] as number),
-  );
   const isAtMinimum = reason.startsWith("at a minimum");
-  const isUndetermined = isAtMinimum && (!isDetermined || isHopeless);
+  const isUndetermined = reason !== outOfSteps && !isDetermined;
   return {
     parameters: p,
     standardErrors,

@@ -10,6 +10,9 @@ export interface Checked {
   readonly maxSteps: number;
 }
 
+/** As large as the start; 1 for a start of zero, or so small that its share would be nothing. */
+const usualSize = (start: number) => (Math.abs(start) > 1e-150 ? Math.abs(start) : 1);
+
 const nth = (what: string, j: number) => `${what} of parameter ${j + 1}`;
 
 function needLength(what: string, list: { readonly length: number } | undefined, count: number): void {
@@ -40,9 +43,7 @@ export function checkProblem(problem: LeastSquaresProblem): Checked {
     if (value < low || value > high)
       throw new RangeError(`invalid ${nth("start", j)}: ${value}; its bounds are ${low} to ${high}`);
   });
-  const typical = start.map((value, j) =>
-    needAbove0(nth("typical size", j), problem.typical?.[j] ?? (Math.abs(value) || 1)),
-  );
+  const typical = start.map((value, j) => needAbove0(nth("typical size", j), problem.typical?.[j] ?? usualSize(value)));
   const priors = [...(problem.priors ?? [])].flatMap((prior, place) => (prior ? [{ place, prior }] : []));
   for (const { place, prior } of priors) {
     if (!Number.isFinite(prior.mean))

@@ -1,9 +1,6 @@
 import { lengthsOf } from "./linearise.ts";
 import { type Columns, triangular } from "./triangular.ts";
-import { spectrumOf } from "./trustRegion.ts";
-
-/** Directions whose slopes are this share of the steepest, each parameter weighed by its own, cannot be told apart. */
-const untold = 1e-9;
+import { negligible, spectrumOf } from "./trustRegion.ts";
 
 export interface Covariance {
   readonly covariance: number[][];
@@ -21,7 +18,7 @@ export function covarianceOf(weighed: Columns, plain: Columns, variance: number)
   const triangle = weighed.map((column, j) => column.map((each) => each / (lengths[j] as number)));
   triangular(triangle, new Float64Array(triangle[0]?.length ?? 0));
   const { values, right } = spectrumOf(triangle, all);
-  const limit = untold * (values[0] ?? 0);
+  const limit = negligible * (values[0] ?? 0);
   const told = values.flatMap((value, k) => (value > limit ? [k] : []));
   const lostWith = values.flatMap((value, k) => (value > limit ? [] : [k]));
   const direction = (j: number, k: number) => right.get(j, k) / (lengths[j] as number);

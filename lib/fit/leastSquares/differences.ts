@@ -3,6 +3,11 @@ import type { Columns } from "./triangular.ts";
 /** Cube root of the rounding unit: where the error of a central difference is least. */
 const relativeStep = Math.cbrt(Number.EPSILON);
 
+/** A change of the residuals by this share of the greatest is mostly rounding. */
+const drowned = 1e-12;
+
+const greatest = (list: Float64Array) => list.reduce((most, each) => Math.max(most, Math.abs(each)), 0);
+
 /** What taking differences needs to know. */
 export interface Differenced {
   /** Residuals at some parameters; undefined where one is not finite. */
@@ -18,12 +23,15 @@ export interface Differenced {
  */
 export function differences(given: Differenced, p: readonly number[], r: Float64Array): Columns | undefined {
   const columns: Float64Array[] = [];
+  const size = greatest(r);
   for (const [j, value] of p.entries()) {
     const typical = given.typical[j] as number;
     const own = Math.abs(value) > 1e-9 * typical ? Math.abs(value) : typical;
     let column = slope(given, p, r, j, relativeStep * own);
-    // Where the own size changes nothing at all, the usual one may.
-    if (column?.every((each) => each === 0) && own < typical) column = slope(given, p, r, j, relativeStep * typical);
+    // Where a step of its own size drowns in rounding, a usual one may not, or one of 1.
+    for (const wider of [typical, 1])
+      if (own < wider && column && greatest(column) * relativeStep * own < drowned * size)
+        column = slope(given, p, r, j, relativeStep * wider) ?? column;
     if (!column) return undefined;
     columns.push(column);
   }

@@ -13,18 +13,18 @@ export interface Place {
 const leastBend = 0.1;
 
 /**
- * The slopes as the loss weighs them: by the root of half the cost's curvature. That of a far residual is 0 or below
- * what its pull needs; a tenth of the pull keeps the step finite.
+ * The slopes as the loss weighs them: by the root of half the cost's curvature. That of a far residual is nearly 0;
+ * `least` of its pull keeps a step finite.
  */
-export function weighed({ slopes, r }: Pick<Place, "slopes" | "r">, { weighing, residuals }: Rows): Columns {
+export function weighed({ slopes, r }: Place, { weighing, residuals }: Rows, least = leastBend): Columns {
   if (!weighing) return slopes;
-  const roots = rootsOf(r, weighing, residuals);
+  const roots = rootsOf(r, weighing, residuals, least);
   return slopes.map((column) => column.map((each, i) => each * (roots[i] as number)));
 }
 
-function rootsOf(r: Float64Array, weighing: NonNullable<Rows["weighing"]>, residuals: number): Float64Array {
+function rootsOf(r: Float64Array, weighing: NonNullable<Rows["weighing"]>, residuals: number, least: number) {
   return r.map((each, i) =>
-    i < residuals ? Math.sqrt(Math.max(weighing.bend(each), leastBend * weighing.pull(each))) : 1,
+    i < residuals ? Math.sqrt(Math.max(weighing.bend(each), least * weighing.pull(each))) : 1,
   );
 }
 
@@ -45,7 +45,7 @@ export function linearise(place: Place, rows: Rows, checked: Checked, columns: C
     const by = 1 / (scales[j] as number);
     return column.map((each) => each * by);
   });
-  const roots = weighing && rootsOf(r, weighing, residuals);
+  const roots = weighing && rootsOf(r, weighing, residuals, leastBend);
   const right = r.map((each, i) =>
     roots && i < residuals ? (each * weighing.pull(each)) / (roots[i] as number) : each,
   );

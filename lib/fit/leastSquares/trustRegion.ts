@@ -1,8 +1,8 @@
 import { Matrix, SingularValueDecomposition } from "ml-matrix";
 import type { Columns } from "./triangular.ts";
 
-/** Singular values below this share of the largest are nothing: differences carry some ten digits. */
-export const negligible = 1e-11;
+/** Singular values below this share of the largest tell nothing: differences carry some ten digits. */
+export const negligible = 1e-9;
 
 /** R of a scaled Jacobian, some columns of it, in its singular directions. */
 export interface Spectrum {
