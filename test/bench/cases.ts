@@ -3,11 +3,22 @@ import Papa from "papaparse";
 import { readLog, waterBalance } from "../../lib/index.ts";
 import { given, type Line, notebook, openLines, worked } from "../../lib/lines/index.ts";
 import type { Run } from "../../lib/log/types.ts";
+import { fitNist } from "./nist.ts";
 
 /** A piece of work; `times` is how often one call of it does the work. */
 export interface Work {
   readonly work: () => unknown;
   readonly times?: number;
+}
+
+/**
+ * The same work done in Python, where there is a Python with NumPy and SciPy: a script beside this file that prints the
+ * milliseconds of one doing, measured inside so that starting Python is left out. It may print more lines before.
+ */
+export interface InPython {
+  readonly python: string;
+  /** Words for the script. */
+  readonly words?: readonly string[];
 }
 
 /** One piece of work measured against another of the same size. */
@@ -16,7 +27,7 @@ export interface Comparison {
   readonly over: string;
   readonly means: string;
   readonly does: Work;
-  readonly yardstick: Work;
+  readonly yardstick: Work | InPython;
   readonly runs: number;
 }
 
@@ -149,5 +160,13 @@ export const comparisons: readonly Comparison[] = [
     does: { work: editLines },
     yardstick: { work: editNumbers },
     runs: 15,
+  },
+  {
+    name: "the 54 regressions of NIST, residuals and start alone",
+    over: "SciPy's least_squares at the settings that solve them all",
+    means: "what our own least squares costs beside the usual one; both get 6 digits of every parameter",
+    does: { work: fitNist },
+    yardstick: { python: "nist.py" },
+    runs: 5,
   },
 ];

@@ -1,4 +1,5 @@
 // Ratios of two pieces of work measured in turns in one run: npm run bench. They tell where time goes, pass or fail nothing.
+import { spawnSync } from "node:child_process";
 import { performance } from "node:perf_hooks";
 import { fileURLToPath } from "node:url";
 import { installMissing } from "../../notebooks/installMissing.mjs";
@@ -8,8 +9,22 @@ const { runnerImport } = await import("vite");
 const cases = fileURLToPath(new URL("./cases.ts", import.meta.url));
 const { module } = await runnerImport(cases, { configFile: false, logLevel: "error" });
 
+/** A Python that has NumPy and SciPy; undefined where there is none. */
+const python = ["python3", "python"].find((name) => spawnSync(name, ["-c", "import numpy, scipy"]).status === 0);
+
+/** ms that one doing took in Python, as the script measured it: the last line that it prints. */
+function onceInPython(script, words) {
+  const path = fileURLToPath(new URL(script, import.meta.url));
+  // No compiled copies beside the sources.
+  const { status, stdout, stderr } = spawnSync(python, ["-B", path, ...words], { encoding: "utf8" });
+  const ms = Number(stdout?.trim().split("\n").at(-1) || Number.NaN);
+  if (status !== 0 || !(ms > 0)) throw new Error(`invalid time from ${script}: ${stdout}${stderr}`);
+  return ms;
+}
+
 /** ms that one doing of the work takes. */
-async function once({ work, times = 1 }) {
+async function once({ work, times = 1, python: script, words = [] }) {
+  if (script) return onceInPython(script, words);
   const start = performance.now();
   await work();
   return (performance.now() - start) / times;
@@ -21,7 +36,12 @@ const say = (number) =>
 
 const rows = [["work", "ms", "over", "ms", "ratio"]];
 const meanings = [];
+const leftOut = [];
 for (const { name, over, means, does, yardstick, runs } of module.comparisons) {
+  if (yardstick.python && !python) {
+    leftOut.push(name);
+    continue;
+  }
   await once(does);
   await once(yardstick);
   const pairs = [];
@@ -39,3 +59,7 @@ for (const row of rows) {
   console.log(cells.join("  "));
 }
 console.log(`\nRatios are medians of pairs. What each means:\n${meanings.map((line) => `- ${line}`).join("\n")}`);
+if (leftOut.length > 0)
+  console.log(
+    `\nLeft out, for want of a Python with NumPy and SciPy:\n${leftOut.map((name) => `- ${name}`).join("\n")}`,
+  );
