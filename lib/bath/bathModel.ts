@@ -29,7 +29,7 @@ let steel: UniformTable | undefined;
 
 /** Enthalpy of steel, J/kg over 0 °C, straight on below it. */
 export function steelTable(): UniformTable {
-  steel ??= tabulate((T) => steelHeat(1, 273.15, T), 273.15, 513.15, 5);
+  steel ??= tabulate((T) => steelHeat(1, 273.15, T), 273.15, 513.15, 2);
   return steel;
 }
 

@@ -162,6 +162,8 @@ export class BathRun {
     this.waterAtBath += wet ? water * plainWater(stand.T) : 0;
     this.#tallySteam();
     if (laden && before - stand.T > 0.05) this.#say(`the parts cool the bath by ${few(before - stand.T)} K`);
+    // A thermometer without a lag is there at once; one with a lag sees the drop in the steps to come.
+    if (!this.#setup.thermometer?.lag) this.#held = stand.T;
     if (!done.boiled) this.watch.stop(this.time);
     else if (!this.watch.boiling) this.#say(`${few(done.flashed)} kg flash at once`);
     this.#look();

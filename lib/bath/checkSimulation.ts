@@ -24,7 +24,7 @@ export function checkSimulation(
   if (charge.departure) {
     const { offset, scale, pivot = 417.6 } = charge.departure;
     needNumber("offset", offset, -20, 20, "K");
-    needNumber("scale", scale, 0.5, 2, "");
+    needBare("scale", scale, 0.5, 2);
     needNumber("pivot", pivot, 300, 500, "K");
   }
   needNumber("end", schedule.end, 0, 1e6, "s");
@@ -49,7 +49,7 @@ function checkSetup({ tank, burner, losses, thermometer, air }: SimulationSetup)
   if ("heat" in burner) needNumber("heat into the bath", burner.heat, 0, 1e6, "W");
   else {
     needNumber("burner power", burner.power, 0, 1e6, "W");
-    needNumber("efficiency", burner.efficiency, 0, 1, "");
+    needBare("efficiency", burner.efficiency, 0, 1);
   }
   if (typeof losses === "object") {
     needNumber("wall loss", losses.wall, -1000, 1000, "W/K");
@@ -66,6 +66,11 @@ function checkSetup({ tank, burner, losses, thermometer, air }: SimulationSetup)
   needNumber("lag of the thermometer", thermometer?.lag ?? 0, 0, 3600, "s");
   needNumber("rounding of the thermometer", thermometer?.rounding ?? 0, 0, 50, "K");
   needNumber("rounding start of the thermometer", thermometer?.roundingFrom ?? 273.15, 0, 500, "K");
+}
+
+function needBare(what: string, value: number, low: number, high: number): void {
+  if (value >= low && value <= high) return;
+  throw new RangeError(`invalid ${what}: ${plain(value)}; ${plain(low)} to ${plain(high)}`);
 }
 
 function needSalts(salts: Brine): void {
@@ -90,7 +95,7 @@ function checkEvent(event: ScheduledEvent, end: number, options: SimulationOptio
       needNumber("temperature of the water", event.temperature, 273.15, 373.15, "K");
       break;
     case "burner":
-      needNumber("share of full fire", event.share, 0, 10, "");
+      needBare("share of full fire", event.share, 0, 10);
       break;
     case "parts in":
       needNumber("parts", event.mass, 0, 10_000, "kg");

@@ -11,7 +11,7 @@ export class UniformTable {
   /**
    * @param low first x
    * @param step between points
-   * @param values at the points, at least three
+   * @param values at the points, at least four
    * @param slopes at the points; differences of the values where absent
    */
   constructor(low: number, step: number, values: ArrayLike<number>, slopes?: ArrayLike<number>) {
@@ -51,13 +51,13 @@ export class UniformTable {
   }
 }
 
-/** Slope per step through a point: of the parabola, or of the quartic where there are two neighbours on each side. */
+/** Slope per step through a point: of the quartic through its two neighbours on each side, near the ends of a cubic. */
 function differenceAt(y: ArrayLike<number>, i: number): number {
   const n = y.length;
   if (i >= 2 && i < n - 2) return (at(y, i - 2) - 8 * at(y, i - 1) + 8 * at(y, i + 1) - at(y, i + 2)) / 12;
-  if (i === 0) return (-3 * at(y, 0) + 4 * at(y, 1) - at(y, 2)) / 2;
-  if (i === n - 1) return (3 * at(y, n - 1) - 4 * at(y, n - 2) + at(y, n - 3)) / 2;
-  return (at(y, i + 1) - at(y, i - 1)) / 2;
+  const [end, way] = i < 2 ? [0, 1] : [n - 1, -1];
+  const [a, b, c, d] = [at(y, end), at(y, end + way), at(y, end + 2 * way), at(y, end + 3 * way)];
+  return (way * (i === end ? -11 * a + 18 * b - 9 * c + 2 * d : -2 * a - 3 * b + 6 * c - d)) / 6;
 }
 
 /**
