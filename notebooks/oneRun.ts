@@ -188,7 +188,7 @@ export default notebook({
 
     "heat into the bath": fitted("heat into the bath of fitted bath", "BTU/h", {
       metricUnit: "kW",
-      about: "What the fire brought into the boiling bath beyond what walls and top lost.",
+      about: "What the fire of the first boil brought into the bath beyond what walls and top lost.",
     }),
     "water at the first row": fitted("water at the start of fitted bath", "gal", { metricUnit: "l" }),
     "boiling point offset": fitted("boiling point offset of fitted bath", "°F", {
@@ -205,7 +205,7 @@ export default notebook({
     }),
     "first burner change": fitted("first burner change of fitted bath", "", {
       rare: true,
-      about: "Heat after it, as a share of the heat before.",
+      about: "Heat after it, as a share of that.",
     }),
     "second burner change": fitted("second burner change of fitted bath", "", { rare: true }),
     "third burner change": fitted("third burner change of fitted bath", "", { rare: true }),

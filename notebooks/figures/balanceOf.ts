@@ -5,7 +5,7 @@ import type { Entry } from "../../lib/log/types.ts";
 import { standardUncertainty } from "../../lib/measure/index.ts";
 import type { Value } from "../../lib/measure/types.ts";
 import type { FigureInput } from "../page/drawings.ts";
-import { shownIn } from "../page/showValue.ts";
+import { shownIn } from "../page/shownIn.ts";
 
 /** The number that a line came to, SI; undefined where it has none. */
 export function numberOf(result: Result): number | undefined {

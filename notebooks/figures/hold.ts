@@ -1,7 +1,6 @@
 import { type HoldReplayedData, holdReplayed } from "../../lib/figure/index.ts";
-import { formatWithSpread } from "../../lib/measure/index.ts";
 import type { FigureInput, FigureMaker } from "../page/drawings.ts";
-import { shownIn } from "../page/showValue.ts";
+import { shownIn, written } from "../page/showValue.ts";
 import { apart, balanceOf, fitOf, readsHighBy, targetOf, timeOf } from "./balanceOf.ts";
 
 /** What the figure of the hold draws: readings less the thermometer's known error, pours, events, the bath's course. */
@@ -76,7 +75,7 @@ export function holdData(input: FigureInput): HoldReplayedData {
     sums: {
       ...(balance && minutes
         ? {
-            inBand: `in the band ${formatWithSpread(minutes.value, "min", { system }).number} of ${Math.round((balance.hold.end - balance.hold.start) / 60)} min`,
+            inBand: `in the band ${written(minutes.value, "min", system).number} of ${Math.round((balance.hold.end - balance.hold.start) / 60)} min`,
           }
         : {}),
       ...(fit ? { course: "fitted bath" } : {}),

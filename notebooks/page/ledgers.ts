@@ -1,11 +1,11 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import type { Given, Line, Result, Worked } from "../../lib/lines/index.ts";
-import { formatWithSpread, interval95, negate } from "../../lib/measure/index.ts";
+import { interval95, negate } from "../../lib/measure/index.ts";
 import type { Knowing, Value } from "../../lib/measure/types.ts";
 import type { Fact } from "../../lib/record/index.ts";
 import { caution } from "./caution.ts";
 import { field } from "./field.ts";
-import { evened, isValue, outputAs, type System, shownIn, spreadMark, unitOf } from "./showValue.ts";
+import { isValue, outputAs, type System, shownIn, spreadMark, unitOf, written } from "./showValue.ts";
 import type { Typing } from "./Typing.ts";
 import { toldIn } from "./told.ts";
 import { toldDrawn } from "./toldDrawn.ts";
@@ -89,7 +89,7 @@ export function workedRow(name: string, line: Worked, props: LedgerProps): Templ
   const unit = unitOf(line, props.system);
   const turned = line.below !== undefined && value.value < 0;
   const inWords = turned ? negate(value) : value;
-  const number = formatWithSpread(evened(inWords), unit, { system: props.system }).number;
+  const number = written(inWords, unit, props.system).number;
   return html`<div class="line" data-kind=${line.kind}>
     <span>${turned ? line.below : name}</span>
     <span class="value">

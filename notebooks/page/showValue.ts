@@ -1,26 +1,11 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import type { Given, Line, Result, Worked } from "../../lib/lines/index.ts";
-import { formatWithSpread, interval95 } from "../../lib/measure/index.ts";
+import type { Given, Line, Worked } from "../../lib/lines/index.ts";
+import { formatWithSpread, interval95, type Shown } from "../../lib/measure/index.ts";
 import type { Value } from "../../lib/measure/types.ts";
 
+export { isValue, shownIn, valueIn } from "./shownIn.ts";
+
 export type System = "US" | "metric";
-
-/** Whether a result is a number of lib/measure, with its unit and its doubt. */
-export function isValue(value: unknown): value is Value {
-  return typeof value === "object" && value !== null && "components" in value && "dimension" in value;
-}
-
-/** The number a line came to, if it came to one. */
-export function valueIn(result: Result): Value | undefined {
-  return result.state === "settled" && isValue(result.value) ? result.value : undefined;
-}
-
-/** The number to show for a line: what it came to, or, while it is worked again, what it came to before. */
-export function shownIn(result: Result): { readonly value: Value; readonly before: boolean } | undefined {
-  const value = valueIn(result);
-  if (value) return { value, before: false };
-  return result.state === "working" && isValue(result.before) ? { value: result.before, before: true } : undefined;
-}
 
 /** The unit in which the page shows a line in this system. */
 export function unitOf(line: Line, system: System): string {
@@ -41,9 +26,17 @@ export function evened(value: Value): Value {
     : value;
 }
 
+/** A number with its spread as the page writes it. Minutes are never rounded to tens: "50 of the 45 minutes" is none. */
+export function written(value: Value, unit: string, system: System): Shown {
+  const even = evened(value);
+  const [low, high] = interval95(even);
+  const wide = unit === "min" && Math.max(even.value - low, high - even.value) > 9 * 60;
+  return formatWithSpread(even, unit, { system, ...(wide ? { decimals: 0 } : {}) });
+}
+
 /** A spread beside its number: "±0.3", stacked where its sides differ, nothing where it is exact. */
 export function spreadMark(value: Value, unit: string, system: System): TemplateResult | typeof nothing {
-  const { spread, sides } = formatWithSpread(evened(value), unit, { system });
+  const { spread, sides } = written(value, unit, system);
   if (spread === "exactly") return nothing;
   if (sides === undefined) return html`<span class="spread">${spread}</span>`;
   return html`<span class="spread stacked"><span>${sides.up}</span><span class="hidden-from-sight">/</span><span>${sides.down}</span></span>`;
@@ -58,7 +51,7 @@ export function output(
   classes = "",
   busy = false,
 ): TemplateResult {
-  return outputAs(key, value, formatWithSpread(evened(value), unit, { system }).number, classes, busy);
+  return outputAs(key, value, written(value, unit, system).number, classes, busy);
 }
 
 /** The same with words of its own for people: a limit at its safe end, or a number without its sign. */
