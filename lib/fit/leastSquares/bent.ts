@@ -19,7 +19,7 @@ const lengthOf = (list: Float64Array) => Math.sqrt(list.reduce((sum, each) => su
 
 /**
  * A damped step bent along the curve of the residuals ("geodesic acceleration": Transtrum and Sethna 2012, from
- * memory), for one more call of the residuals: in a long curved valley some twenty times fewer steps. The plain step
+ * memory), for one more call of the residuals: in a long curved valley three to twenty times fewer steps. The plain step
  * where the bend is too strong, would cross a bound, or cannot be worked out.
  */
 export function bent(bending: Bending, step: Float64Array, damping: number): Float64Array {
