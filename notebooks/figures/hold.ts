@@ -22,7 +22,7 @@ export function holdData(input: FigureInput): HoldReplayedData {
             temperature: entry.quantity.si - high,
             struck: entry.struck,
             apart: misread.has(entry.id),
-            ...(likely.has(entry.id) ? { probability: likely.get(entry.id) ?? 1 } : {}),
+            ...(likely.has(entry.id) ? { probability: Math.min(1, likely.get(entry.id) ?? 1) } : {}),
             ...((entry.reason ?? misread.get(entry.id)) ? { reason: entry.reason ?? misread.get(entry.id) ?? "" } : {}),
           },
         ]
@@ -51,7 +51,7 @@ export function holdData(input: FigureInput): HoldReplayedData {
               mass: mass.value,
               low: mass.interval95[0],
               high: mass.interval95[1],
-              probability,
+              probability: Math.min(1, probability),
             })),
         }
       : {}),

@@ -44,22 +44,32 @@ interface Drawn {
   readonly width: number;
   readonly system: System;
   readonly drawing: SVGSVGElement | undefined;
+  /** Why it could not be drawn: the rest of the page goes on. */
+  readonly failed?: string;
 }
 
 const drawn = new WeakMap<OpenedRun, Map<string, Drawn>>();
 
+function tried(maker: FigureMaker, input: FigureInput): Pick<Drawn, "drawing" | "failed"> {
+  try {
+    return { drawing: maker.draw(input) };
+  } catch (error) {
+    return { drawing: undefined, failed: error instanceof Error ? error.message : String(error) };
+  }
+}
+
 /** Draws a figure, or gives the drawing from before where nothing it is made of has changed. */
-function drawnOnce(name: string, maker: FigureMaker, input: FigureInput): SVGSVGElement | undefined {
+function drawnOnce(name: string, maker: FigureMaker, input: FigureInput): Pick<Drawn, "drawing" | "failed"> {
   const { notebook, run, width, system } = input;
   const all = drawn.get(notebook) ?? new Map<string, Drawn>();
   drawn.set(notebook, all);
   const before = all.get(name);
   const version = notebook.version();
   if (before?.version === version && before.log === run.log && before.width === width && before.system === system)
-    return before.drawing;
-  const drawing = maker.draw(input);
-  all.set(name, { version, log: run.log, width, system, drawing });
-  return drawing;
+    return before;
+  const now = { version, log: run.log, width, system, ...tried(maker, input) };
+  all.set(name, now);
+  return now;
 }
 
 /** Draws a notebook's figures at the page's width, numbered as they come. */
@@ -74,8 +84,8 @@ export function drawings({ names, figures, run, notebook, system, answer }: Draw
     const beside = maker.beside?.(input);
     // On a desk the figure leaves a third of the page to what stands beside it.
     const room = beside && width >= 1100 ? Math.round(0.64 * width) : width;
-    const drawing = drawnOnce(name, maker, { ...input, width: room });
-    if (!drawing && !beside) return [];
+    const { drawing, failed } = drawnOnce(name, maker, { ...input, width: room });
+    if (!drawing && !beside && failed === undefined) return [];
     if (drawing) number += 1;
     const picture = () => {
       const desk = maker.draw({ ...input, width: 1200, narrow: false });
@@ -87,6 +97,7 @@ export function drawings({ names, figures, run, notebook, system, answer }: Draw
         title: maker.title,
         caption: maker.caption(input),
         drawing,
+        failed,
         beside,
         cautions: maker.cautions?.(input) ?? [],
         savePng: () => void saveDrawing(picture(), "png"),

@@ -6,6 +6,8 @@ export interface FigureProps {
   readonly title: string;
   readonly caption: string;
   readonly drawing: Element | undefined;
+  /** Why it could not be drawn. */
+  readonly failed: string | undefined;
   readonly beside: Beside | undefined;
   readonly cautions: readonly string[];
   readonly savePng: () => void;
@@ -21,7 +23,11 @@ const ranked = ({ title, items }: Beside): TemplateResult => html`<section class
 /** A figure from edge to edge, its caption below, and two words that save it as a picture. */
 export function figureShown(props: FigureProps): TemplateResult | typeof nothing {
   const { number, title, caption, drawing, beside, cautions, savePng, saveSvg } = props;
-  if (!drawing) return beside ? html`<div class="sheet">${ranked(beside)}</div>` : nothing;
+  if (!drawing)
+    return html`<div class="sheet">
+      ${props.failed === undefined ? nothing : html`<p class="because"><b>stopped</b> the figure “${title}” could not be drawn: ${props.failed}</p>`}
+      ${beside ? ranked(beside) : nothing}
+    </div>`;
   const figure = html`<figure>
     ${drawing}
     <figcaption>
