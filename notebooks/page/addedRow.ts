@@ -1,5 +1,5 @@
 import { addEntry, readLog } from "../../lib/log/index.ts";
-import type { Problem, Run } from "../../lib/log/types.ts";
+import type { Entry, Problem, Run } from "../../lib/log/types.ts";
 import { type HandRow, handHeading, handRow } from "./handWriting.ts";
 
 /** Time of a typed row in a log that came from elsewhere: by its clock beside one of the log's, else from the first row. */
@@ -21,14 +21,44 @@ function timeIn(run: Run, typed: string): number | undefined {
     : added.time;
 }
 
+interface AddedRow {
+  readonly run: Run;
+  readonly problems: readonly Problem[];
+}
+
+type Said = Pick<Entry, "kind" | "quantity" | "text" | "duration">;
+
+const whatItSays = ({ kind, quantity, text, duration }: Said): Said => ({
+  kind,
+  ...(quantity ? { quantity } : {}),
+  ...(text === undefined ? {} : { text }),
+  ...(duration === undefined ? {} : { duration }),
+});
+
+/** A remark read as the log's own are: the fire, parts, a drip become events; what is left open is told. */
+function withRemark(
+  { run, problems }: AddedRow,
+  { time, clock, text }: { readonly time: number; readonly clock: string; readonly text: string },
+): AddedRow {
+  // A row that the remark stands in, so that it is read as any remark is.
+  const read = readLog(`${handHeading("US")}\n0:00\t200\t\t${text}`);
+  const said = read.run.entries.filter(({ kind }) => kind !== "reading");
+  const found: readonly Said[] = said.length > 0 ? said : [{ kind: "remark", text }];
+  const more = found.reduce((sum, event) => {
+    const added = addEntry(sum, { time, kind: "remark", text, clock });
+    if (!("run" in added)) return sum;
+    const known = new Set(sum.entries.map(({ id }) => id));
+    const entries = added.run.entries.map((entry) =>
+      known.has(entry.id) ? entry : { ...entry, ...whatItSays(event) },
+    );
+    return { ...added.run, entries };
+  }, run);
+  return { run: more, problems: [...problems, ...read.problems] };
+}
+
 /** A row typed below a log that came from elsewhere: its parts become entries of their own. */
-export function addedRow(
-  run: Run,
-  row: HandRow,
-  degrees: "°F" | "°C",
-): { readonly run: Run; readonly problems: readonly Problem[] } {
-  const written = handRow(row).split("\t");
-  const [time = "", temperature = "", water = "", remark = ""] = written;
+export function addedRow(run: Run, row: HandRow, degrees: "°F" | "°C"): AddedRow {
+  const [time = "", temperature = "", water = "", remark = ""] = handRow(row).split("\t");
   const at = timeIn(run, time);
   if (at === undefined || at < 0) {
     return {
@@ -49,16 +79,8 @@ export function addedRow(
       text: temperature && /[a-z°]/i.test(temperature) ? temperature : temperature && `${temperature} ${degrees}`,
     },
     { kind: "addition" as const, text: water },
-    {
-      kind: /^parts? in/i.test(remark)
-        ? ("parts in" as const)
-        : /^parts? out/i.test(remark)
-          ? ("parts out" as const)
-          : ("remark" as const),
-      text: remark,
-    },
   ].filter(({ text }) => text !== "");
-  return parts.reduce<{ run: Run; problems: readonly Problem[] }>(
+  const written = parts.reduce<AddedRow>(
     (sum, { kind, text }) => {
       const added = addEntry(sum.run, { time: at, kind, text, clock: time });
       return "run" in added
@@ -67,4 +89,5 @@ export function addedRow(
     },
     { run, problems: [] },
   );
+  return remark === "" ? written : withRemark(written, { time: at, clock: time, text: remark });
 }

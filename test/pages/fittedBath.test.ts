@@ -2,7 +2,7 @@ import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { kindsOfPage, openPage, settle, visitor } from "./harness.ts";
 import { evening } from "./logs.ts";
-import { answered, changed, number, oneRun, openOneRun, write } from "./oneRun.ts";
+import { answered, changed, number, oneRun, openOneRun, typeRows, write } from "./oneRun.ts";
 
 /** Readings every two minutes and a pour every ten, 24 fl oz each; the one at 30 minutes is not written. Invented. */
 function forgottenPour(): string {
@@ -25,13 +25,17 @@ const allBlank = `time,temp F,water fl oz\n${Array.from({ length: 12 }, (_, i) =
 
 const three = "time,temp F,remark\n0:00,287,boils\n10:00,290,\n20:00,292,\n";
 
+let given = 0;
+
 async function give(page: Page, text: string): Promise<void> {
+  given += 1;
   const before = await page.getByRole("heading", { level: 1 }).textContent();
   await page
     .locator('main input[type="file"]')
-    .setInputFiles({ name: "tonight.csv", mimeType: "text/csv", buffer: Buffer.from(text) });
+    .setInputFiles({ name: `tonight ${given}.csv`, mimeType: "text/csv", buffer: Buffer.from(text) });
   await page.waitForFunction((was) => document.querySelector("h1")?.textContent !== was, before);
   await settle(page);
+  expect(await page.getByText("could not be drawn").count()).toBe(0);
 }
 
 /** A page whose workers take their time before they hear of a job. */
@@ -208,6 +212,50 @@ for (const kind of kindsOfPage) {
     const inBand = Number(await page.locator("#answer output[data-line=minutes_in_band]").textContent());
     const hold = Number(await page.locator("#answer output[data-line=hold_time]").textContent());
     expect(inBand).toBeLessThanOrEqual(hold);
+  });
+
+  test(`${kind}: the two ways of working are named where they disagree, with which to trust; else one fold says they agree`, async () => {
+    const page = await openOneRun(kind);
+    await give(page, evening);
+    const fold = page.locator("details.fold", { has: page.locator("h3", { hasText: "Two ways of working" }) });
+    expect(await fold.locator("summary").textContent()).toContain("both ways agree");
+    expect(await page.locator("#answer").textContent()).not.toContain("disagree");
+    // A fire of 59 kW under a bath whose boiling point stands still: the setup and the readings can't both be right.
+    await give(page, steady.replace("remark", "note"));
+    await write(page, "burner_rate", "200000");
+    const answer = page.locator("#answer");
+    expect(await answer.textContent()).toContain("The two ways of working disagree");
+    expect(await answer.textContent()).toMatch(/Trust the (fitted bath|water balance):/);
+    expect(await answer.locator('output[data-line="boil_off_by_water_balance"]').count()).toBe(1);
+    expect(await fold.locator("summary").textContent()).toContain("disagree");
+    const [fitted, balance] = [await number(page, "boil_off"), await number(page, "boil_off_by_water_balance")];
+    const half = ({ low, high }: { low: number; high: number }) => (high - low) / 2;
+    expect(Math.abs(fitted.value - balance.value)).toBeGreaterThan(Math.hypot(half(fitted), half(balance)));
+  });
+
+  test(`${kind}: remarks that makers write at the tank become events, or are asked about`, async () => {
+    const page = await openOneRun(kind);
+    await page.getByRole("button", { name: "write one by hand" }).click();
+    const remarks = [
+      "boils",
+      "parts in 4 lb",
+      "burner to 3/4",
+      "drip on 5 fl oz/min",
+      "drip off",
+      "burner to 70 %",
+      "parts out",
+      "burner down",
+    ];
+    await typeRows(
+      page,
+      remarks.map((remark, i) => ({ time: `${3 * i}:00`, temperature: `${287 + (i % 3)}`, remark })),
+    );
+    const drawn = await page.locator("figure svg").first().textContent();
+    for (const event of ["parts in", "parts out", "burner to 3/4"]) expect(drawn).toContain(event);
+    // The drip ran for three minutes: 15 fl oz of 29.5735 ml (NIST Handbook 44) at 0.998 kg/l.
+    expect((await number(page, "poured_in_all")).value).toBeCloseTo(15 * 0.0295735 * 0.998, 2);
+    expect(await page.locator("#open-ends").textContent()).toContain("how far the burner is open");
+    expect(await page.locator("#lines").textContent()).toContain("first burner change");
   });
 
   test(`${kind}: a log with one reading says what is missing, and the page stays`, async () => {
