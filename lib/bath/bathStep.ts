@@ -47,7 +47,7 @@ export interface StepDone {
 }
 
 /** Of the energy: a Newton step that finds a miss below this leaves one of about its square. */
-const nearly = 1e-6;
+const nearly = 1e-7;
 
 /** A step that has done nothing. */
 export function nothingDone(): StepDone {

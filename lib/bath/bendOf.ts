@@ -16,6 +16,12 @@ interface Bend {
   readonly cost: number;
 }
 
+/** K: where a bath should boil by what was told of it. */
+export interface Expected {
+  readonly T: number;
+  readonly u: number;
+}
+
 function huber(x: number): number {
   const a = Math.abs(x);
   return a <= 3 ? (a * a) / 2 : 3 * a - 4.5;
@@ -35,10 +41,17 @@ function thin(readings: readonly Reading[]): readonly Reading[] {
  * @param climb K by which the boiling point climbs for each K that the same heat would warm the bath, some 0.08
  * @param lag s, of the thermometer
  * @param from s, the earliest that is thought of
+ * @param expected where it should boil by what was told of its water
  * @returns s, when it boiled; undefined where no bend can be found
- * @example bendOf(readings, 0.08, 15, 0)
+ * @example bendOf(facts.readings, 0.08, 15, 0)
  */
-export function bendOf(readings: readonly Reading[], climb: number, lag: number, from: number): number | undefined {
+export function bendOf(
+  readings: readonly Reading[],
+  climb: number,
+  lag: number,
+  from: number,
+  expected?: Expected,
+): number | undefined {
   const list = thin(readings);
   const first = list[0];
   const last = list.at(-1);
@@ -47,8 +60,12 @@ export function bendOf(readings: readonly Reading[], climb: number, lag: number,
     const before = list[i] as Reading;
     return reading.time > before.time ? [(reading.T - before.T) / (reading.time - before.time)] : [];
   });
-  const fastest = [...speeds].sort((a, b) => b - a)[Math.floor(speeds.length / 5)] ?? 0;
+  const sorted = speeds.filter((speed) => speed > 0).sort((a, b) => b - a);
+  const fastest = sorted[0] ?? 0;
   if (!(fastest > 0)) return undefined;
+  // A misread reading can make the fastest too fast; a long hold leaves few that are fast at all.
+  const slowest = sorted[Math.floor(sorted.length / 5)] ?? fastest;
+  const rates = Array.from({ length: 9 }, (_, i) => 0.5 * slowest * ((3.2 * fastest) / slowest) ** (i / 8));
 
   const costOf = (time: number, rate: number, evaporates: number): number => {
     const shape = list.map((reading) => {
@@ -57,7 +74,8 @@ export function bendOf(readings: readonly Reading[], climb: number, lag: number,
     });
     const rest = list.map((reading, i) => reading.T - (shape[i] ?? 0));
     const level = median(rest);
-    let cost = ((evaporates - 0.25) / 0.2) ** 2 / 2;
+    let cost = ((evaporates - 0.25) / 0.15) ** 2 / 2;
+    if (expected) cost += huber((level - expected.T) / expected.u);
     for (const one of rest) cost += huber((one - level) / noise);
     return cost;
   };
@@ -72,18 +90,22 @@ export function bendOf(readings: readonly Reading[], climb: number, lag: number,
   };
   const span = Math.max(1, last.time - from);
   const times = Array.from({ length: 25 }, (_, i) => from + (span * i) / 24);
-  look(
-    times,
-    [0.5, 0.63, 0.8, 1, 1.26, 1.6].map((x) => x * fastest),
-    evaporating,
-  );
+  const places = times.map((time) => {
+    best = undefined;
+    look([time], rates, evaporating);
+    return best as Bend | undefined;
+  });
+  const least = Math.min(...places.map((place) => place?.cost ?? Infinity));
+  // Of places that are about as likely the earliest: readings of a warm-up taken for boiling stand out as misread, but
+  // readings at the boil taken for a warm-up leave nothing to read the boil-off from.
+  best = places.find((place) => (place?.cost ?? Infinity) < least + 3);
   for (let width = span / 24; width > 4 && best; width /= 2.5) {
     const { time, rate, evaporates } = best;
     const near = [-1, -0.5, 0, 0.5, 1];
     const fine = width / (span / 24);
     look(
       near.map((x) => time + x * width),
-      near.map((x) => rate * Math.exp(0.2 * fine * x)),
+      near.map((x) => rate * Math.exp(0.3 * fine * x)),
       near.map((x) => Math.min(0.8, Math.max(0, evaporates + 0.12 * fine * x))),
     );
   }

@@ -1,5 +1,5 @@
 import { at } from "./at.ts";
-import { bendOf } from "./bendOf.ts";
+import { bendOf, type Expected } from "./bendOf.ts";
 import type { LogFacts, Reading } from "./logFacts.ts";
 
 export interface FirstBoil {
@@ -28,6 +28,7 @@ const notYet =
  * @param lowest K, below which the bath cannot have been boiling
  * @param firstRow s, the first reading that counts, before thinning
  * @param climb K by which the boiling point climbs for each K that the same heat would warm the bath
+ * @param expected K, where the water that was told would boil, and how well that is known
  * @example firstBoil(facts, facts.readings, () => 0.005, 380, 0, 0.08).time
  */
 export function firstBoil(
@@ -37,6 +38,7 @@ export function firstBoil(
   lowest: number,
   firstRow: number,
   climb: number,
+  expected?: Expected,
 ): FirstBoil {
   const told = facts.remarks.find(({ text }) => boiling.test(text) && !notYet.test(text));
   const before = (time: number) => readings.filter((reading) => reading.time < time - 1e-9).length;
@@ -51,10 +53,13 @@ export function firstBoil(
   const warm = readings[last + 1];
   if (!warm) return { time: Infinity, before: readings.length, from: "kink" };
   const start = before(Math.min(firstPour, cutAfter(facts, cold.time)) + 1);
-  const bend = bendOf(readings.slice(lastChange(facts, readings, cold.time), start), climb, lag, firstRow);
-  // At least two readings have to be left at the boil, or nothing can be said of it.
-  if (bend !== undefined && before(bend) <= readings.length - 2)
-    return { time: bend, before: before(bend), from: "kink" };
+  const bend = bendOf(readings.slice(lastChange(facts, readings, cold.time), start), climb, lag, firstRow, expected);
+  if (bend !== undefined) {
+    // Two readings have to be left at the boil, or nothing can be said of it; and nobody pours much before it boils.
+    const latest = readings[readings.length - 2]?.time ?? bend;
+    const time = Math.min(bend, latest, bend - firstPour < 300 ? firstPour : Infinity);
+    return { time, before: before(time), from: "kink" };
+  }
   const earlier = readings[last - 1];
   const seen = earlier ? (cold.T - earlier.T) / (cold.time - earlier.time) : 0;
   const slow = rise(last);

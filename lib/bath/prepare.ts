@@ -50,6 +50,20 @@ function pourTimeDoubt(pours: readonly Pour[]): number {
     : 3;
 }
 
+/** kg poured before the first boil, and the pours since; a drip that ran across it is cut there. */
+function atBoil(pours: readonly Pour[], boil: number): { readonly early: number; readonly later: readonly Pour[] } {
+  let early = 0;
+  const later = pours.flatMap((pour) => {
+    if (pour.time >= boil - 1e-9) return [pour];
+    const share = pour.duration > 0 ? Math.min(1, (boil - pour.time) / pour.duration) : 1;
+    early += share * pour.mass;
+    return share < 1
+      ? [{ ...pour, time: boil, mass: (1 - share) * pour.mass, duration: (1 - share) * pour.duration }]
+      : [];
+  });
+  return { early, later };
+}
+
 /** Rates of rise between neighbours, K/s. */
 function pairs(blocks: readonly Block[]): { readonly rate: number }[] {
   return blocks.slice(1).flatMap((block, i) => {
@@ -113,7 +127,11 @@ export function prepare(run: Run, givens: BalanceGivens): Prepared {
   const rise = likelyRise(thinned, facts.pours, slope, poured / span / waterGuess);
   const ratio = Math.exp(curve.lnRatio(upper - thermometer.offset));
   const climbs = ((1 + ratio) * bathHeat * slope) / steamHeat;
-  const boil = firstBoil(facts, thinned, rise, plainWater + 2, believed[0]?.time ?? 0, climbs / (1 + climbs));
+  const expected = told && {
+    T: curve.boils(Math.log(total / told.value)) + thermometer.offset,
+    u: Math.hypot((told.u / told.value) * slope, thermometer.u, 2.2),
+  };
+  const boil = firstBoil(facts, thinned, rise, plainWater + 2, believed[0]?.time ?? 0, climbs / (1 + climbs), expected);
   const fire = fireHistory(facts.fires, boil.time, facts.end);
   const lit = thinned.filter(
     (block) =>
@@ -126,8 +144,8 @@ export function prepare(run: Run, givens: BalanceGivens): Prepared {
       `missing boil: the readings only show the bath warming up, to ${fahrenheit(hottest)}; readings of the boiling bath are needed`,
     );
   }
-  const pours = gathered(facts.pours.filter((pour) => pour.time >= boil.time - 1e-9));
-  const early = facts.pours.filter((pour) => pour.time < boil.time - 1e-9).reduce((sum, pour) => sum + pour.mass, 0);
+  const { early, later } = atBoil(facts.pours, boil.time);
+  const pours = gathered(later);
   const times = new Set(lit.map((block) => block.time));
   if (times.size < 2 && !(told && (lit[0]?.time ?? 0) > boil.time + 60)) {
     throw new Error(

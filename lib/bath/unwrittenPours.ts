@@ -50,7 +50,7 @@ export function unwrittenPours(
   const sd = Math.hypot(Math.max(0.12, away * (1 + 2 / Math.max(1, gaps.length))), rounding);
   const density = (gap: number) => {
     const x = Math.log(Math.max(1, gap) / middle);
-    return (0.85 * normal(x, 0, sd) + 0.15 * normal(x, 0, 1)) / Math.max(1, gap);
+    return ((1 - 0.15) * normal(x, 0, sd) + 0.15 * normal(x, 0, 1)) / Math.max(1, gap);
   };
   const survival = (gap: number) => {
     let sum = 0;
@@ -69,7 +69,7 @@ export function unwrittenPours(
     // Each gap that is split weighs its own density; times the width of the place where the pour may lie.
     const split = density(part) ** (open ? count : count + 1) * part ** count * (open ? survival(part) : 1);
     const whole = open ? survival(gap) : density(gap);
-    const lnOdds = Math.max(-12, Math.min(3, Math.log(split / whole)));
+    const lnOdds = Math.max(-12, Math.min(1, Math.log(split / whole)));
     found.push({ from, to, count, mass: mass * count, u: each * Math.sqrt(count), lnOdds });
   };
   consider(start, at(times, 0), true);
