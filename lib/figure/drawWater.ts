@@ -4,9 +4,11 @@ import type { HoldFrame } from "./holdFrame.ts";
 import { type Label, placeLabels } from "./placeLabels.ts";
 import { svg } from "./svg.ts";
 import type { AdditionDrawn, Box, HoldReplayedData } from "./types.ts";
+import { drawUnwrittenBar, unwrittenLabels } from "./unwritten.ts";
 import { counted, decimal, figuresFor } from "./words.ts";
 
-const amountText = (mass: number, frame: Pick<HoldFrame, "units">): string => {
+/** An amount of water without its unit, in the unit of the figure. */
+export const amountText = (mass: number, frame: Pick<HoldFrame, "units">): string => {
   const amount = frame.units.water.fromSI(mass);
   return decimal(amount, amount >= 10 ? 0 : Math.min(1, figuresFor(amount)), frame.units.system);
 };
@@ -19,7 +21,12 @@ export function pouredWords(data: HoldReplayedData, frame: Pick<HoldFrame, "unit
   return `${amountText(sum, frame)} ${frame.units.water.name} in ${counted(data.additions.length, feeds ? "addition" : "pour")}`;
 }
 
-const barBox = (one: AdditionDrawn, largest: number, thickness: number, frame: HoldFrame): Box => {
+const barBox = (
+  one: Pick<AdditionDrawn, "time" | "mass" | "duration">,
+  largest: number,
+  thickness: number,
+  frame: HoldFrame,
+): Box => {
   const along = frame.x(one.time);
   const length = one.duration ? Math.max(thickness, frame.x(one.time + one.duration) - along) : thickness;
   return {
@@ -38,9 +45,11 @@ const barBox = (one: AdditionDrawn, largest: number, thickness: number, frame: H
 export function drawWater(data: HoldReplayedData, frame: HoldFrame): SVGElement {
   const { document, size, units } = frame;
   const group = svg(document, "g", { "data-part": "water" });
-  if (data.additions.length === 0) return group;
-  const largest = Math.max(max(data.additions, (one) => one.mass) ?? 0, 1e-9);
-  const room = (frame.right - frame.left) / data.additions.length;
+  const unwritten = data.unwritten ?? [];
+  const count = data.additions.length + unwritten.length;
+  if (count === 0) return group;
+  const largest = Math.max(max([...data.additions, ...unwritten], (one) => one.mass) ?? 0, 1e-9);
+  const room = (frame.right - frame.left) / count;
   const thickness = Math.max(1, Math.min(frame.narrow ? 7 : 10, room * 0.6));
   group.appendChild(
     svg(document, "line", {
@@ -55,6 +64,8 @@ export function drawWater(data: HoldReplayedData, frame: HoldFrame): SVGElement 
   const bars = data.additions.map((one) => ({ one, box: barBox(one, largest, thickness, frame) }));
   for (const { box } of bars)
     group.appendChild(svg(document, "rect", { ...box, fill: "var(--water)", "data-mark": "water" }));
+  const hollow = unwritten.map((one) => ({ one, box: barBox(one, largest, Math.max(5, thickness), frame) }));
+  for (const { one, box } of hollow) group.appendChild(drawUnwrittenBar(document, one, box));
   const amounts: Label[] = [...bars]
     .sort((a, b) => b.one.mass - a.one.mass)
     // So many pours that few amounts would find room: a chance choice of them tells less than the largest alone.
@@ -94,14 +105,14 @@ export function drawWater(data: HoldReplayedData, frame: HoldFrame): SVGElement 
           spots: [{ x: frame.left - 18, y: frame.waterTop + 2, side: "below", anchor: "end" }],
         },
         {
-          lines: [{ text: pouredWords(data, frame) }],
+          lines: [{ text: data.additions.length > 0 ? pouredWords(data, frame) : "none written" }],
           size,
           spots: [{ x: frame.right + 14, y: frame.waterTop + 4, side: "below", anchor: "start" }],
         },
       ];
-  const placed = placeLabels([...name, ...amounts], {
+  const placed = placeLabels([...name, ...unwrittenLabels(hollow, frame), ...amounts], {
     bounds: { x: 2, y: frame.waterTop - 2, width: frame.width - 4, height: frame.height - frame.waterTop },
-    boxes: bars.map(({ box }) => ({ ...box, width: box.width - 0.5 })),
+    boxes: [...bars, ...hollow].map(({ box }) => ({ ...box, width: box.width - 0.5 })),
     segments: [],
   });
   for (const one of placed) group.appendChild(drawLabel(document, one));

@@ -4,7 +4,7 @@ import { limitText } from "./drawPlate.ts";
 import { type EdgeUnit, type FigureUnits, figureUnits } from "./figureUnits.ts";
 import { ruleTicks, type Tick } from "./ruleTicks.ts";
 import { textWidth } from "./textWidth.ts";
-import type { FigureOptions, HoldReplayedData } from "./types.ts";
+import type { CoursePoint, FigureOptions, HoldReplayedData, Target } from "./types.ts";
 import { decimal } from "./words.ts";
 
 /** Where everything of "the hold, replayed" lies, px. */
@@ -53,7 +53,10 @@ export function holdFrame(data: HoldReplayedData, options: FigureOptions): HoldF
   const plateTop = narrow ? 40 : 48;
   const plateBottom = plateTop + (narrow ? 270 : 372);
   const waterTop = plateBottom + (narrow ? 38 : 44);
-  const waterDepth = data.additions.length > 0 ? (narrow ? 34 : 48) : 0;
+  const unwritten = data.unwritten ?? [];
+  const waterDepth = data.additions.length + unwritten.length > 0 ? (narrow ? 34 : 48) : 0;
+  // What was not written is said on a line of its own where it finds no room beside its bar.
+  const wordsBelow = unwritten.length > 0 ? size * 1.25 * (narrow ? 2 : 1) + 8 : 0;
   const [start, end] = timeSpan(data);
   const scale = temperatureScale(data, plateTop + 14, plateBottom - (data.events.length > 0 ? 34 : 12));
   const left = Math.max(least, figuresWidth(scale, units, data, size) + 22);
@@ -62,7 +65,7 @@ export function holdFrame(data: HoldReplayedData, options: FigureOptions): HoldF
     document: options.document,
     units,
     width,
-    height: waterTop + waterDepth + (waterDepth > 0 ? 14 : 0),
+    height: waterTop + waterDepth + (waterDepth > 0 ? 14 : 0) + wordsBelow,
     narrow,
     size,
     left,
@@ -98,6 +101,7 @@ function timeSpan(data: HoldReplayedData): readonly [number, number] {
   const times = [
     ...data.readings.map((one) => one.time),
     ...data.additions.flatMap((one) => [one.time, one.time + (one.duration ?? 0)]),
+    ...(data.unwritten ?? []).map((one) => one.time),
     ...data.events.map((one) => one.time),
     ...(data.course ?? []).map((one) => one.time),
     ...(data.inBand ?? []).flatMap((one) => [one.start, one.end]),
@@ -109,7 +113,7 @@ function timeSpan(data: HoldReplayedData): readonly [number, number] {
 
 function temperatureScale(data: HoldReplayedData, top: number, bottom: number): BrokenScale {
   const { target, course = [] } = data;
-  const from = data.hold?.start ?? data.partsIn ?? Number.NEGATIVE_INFINITY;
+  const from = data.hold?.start ?? data.partsIn ?? firstInTarget(data);
   const to = data.hold?.end ?? data.partsOut ?? Number.POSITIVE_INFINITY;
   const aside = target ? (target.high - target.low) * 0.75 : 0;
   const hasHold = Number.isFinite(from) || target !== undefined;
@@ -117,12 +121,20 @@ function temperatureScale(data: HoldReplayedData, top: number, bottom: number): 
     (one) =>
       !one.struck && !one.apart && one.time >= from && one.time <= to && !(target && farFrom(one.temperature, target)),
   );
+  // A bath that is hardly known, or below its boil, has a spread that would press the band flat.
+  const held = ({ value, low, high }: CoursePoint): readonly number[] => {
+    if (!target) return [low, high];
+    const reach = reachOf(target) / 2;
+    return farFrom(value, target)
+      ? []
+      : [value, Math.max(low, target.low - reach), Math.min(high, target.high + reach)];
+  };
   const drawnCourse = course.flatMap((one) => [one.value, one.low, one.high]);
   const core = hasHold
     ? [
         ...inHold.map((one) => one.temperature),
         ...(target ? [target.low - aside, target.high + aside] : []),
-        ...course.filter((one) => one.time >= from && one.time <= to).flatMap((one) => [one.low, one.high]),
+        ...course.filter((one) => one.time >= from && one.time <= to).flatMap(held),
       ]
     : [];
   const values = [
@@ -133,8 +145,18 @@ function temperatureScale(data: HoldReplayedData, top: number, bottom: number): 
   return brokenScale(core, values.length > 0 || core.length > 0 ? values : [373, 423], { top, bottom, least: 3 });
 }
 
+// Where no row says when the hold began, it began when the bath first came up to its target.
+function firstInTarget({ target, course = [], readings }: HoldReplayedData): number {
+  if (!target) return Number.NEGATIVE_INFINITY;
+  const reached = [
+    ...course.filter((one) => one.value >= target.low),
+    ...readings.filter((one) => !one.struck && !one.apart && one.temperature >= target.low),
+  ].map((one) => one.time);
+  return min(reached) ?? Number.NEGATIVE_INFINITY;
+}
+
+const reachOf = ({ low, high }: Target): number => Math.max(3 * (high - low), 10);
+
 // A reading so far from its target is heating up or mis-read: it goes on the rule, but does not set its scale.
-const farFrom = (temperature: number, { low, high }: { low: number; high: number }): boolean => {
-  const reach = Math.max(3 * (high - low), 10);
-  return temperature < low - reach || temperature > high + reach;
-};
+const farFrom = (temperature: number, target: Target): boolean =>
+  temperature < target.low - reachOf(target) || temperature > target.high + reachOf(target);

@@ -5,6 +5,7 @@ import type { HoldFrame } from "./holdFrame.ts";
 import { type Label, type PlacedLabel, placeLabels, type Segment, type Spot } from "./placeLabels.ts";
 import { thin } from "./thin.ts";
 import type { Box, CoursePoint, HoldReplayedData, ReadingDrawn } from "./types.ts";
+import { likelihood } from "./unwritten.ts";
 import { minutesSeconds, shortened } from "./words.ts";
 
 /** What a ring says: value, time and why it does not count. */
@@ -18,7 +19,11 @@ const apartParts = (
   { units, zero }: Pick<HoldFrame, "units" | "zero">,
 ): readonly [string, string] => [
   `${limitText(one.temperature, units.temperature)} ${units.temperature.name} at ${minutesSeconds(one.time - zero)}`,
-  one.struck ? "struck out" : "does not belong",
+  one.struck
+    ? "struck out"
+    : one.probability === undefined
+      ? "does not belong"
+      : `misread? ${likelihood(one.probability)}`,
 ];
 
 /** The target's two limits as the maker says them. */
@@ -91,6 +96,7 @@ function lines(data: HoldReplayedData, frame: HoldFrame): readonly Segment[] {
     ...strokes((one) => one.value),
     ...strokes((one) => one.low),
     ...strokes((one) => one.high),
+    ...course.map((one): Segment => [frame.x(one.time), frame.y(one.low), frame.x(one.time), frame.y(one.high)]),
   ];
 }
 
@@ -108,6 +114,8 @@ function ringLabels(data: HoldReplayedData, frame: HoldFrame): readonly Label[] 
           : []),
         [{ text: `${value}, ${state}` }],
         [{ text: value }, { text: state }],
+        // Where room is scarcest the time stands on the rule below, the word stays.
+        [{ text: value.replace(/ at .*/, "") }, { text: state.replace(/\?.*/, "?") }],
       ];
       const steps = [0, -12, 12, -24, 24, -36, 36, -48, 48, -80, 80, -120, 120];
       const far = frame.narrow ? [16, -16, 40, -40] : [28, -28, 60, -60];
@@ -165,8 +173,16 @@ function courseLabel(data: HoldReplayedData, frame: HoldFrame): readonly Label[]
       },
     ];
   }
-  const spots = course
-    .filter((_, index) => index % Math.max(1, Math.floor(course.length / 24)) === 0)
+  // A leader that ended on a dot would name the reading.
+  const { shown } = shownReadings(data.readings, frame);
+  const clear = course.filter((one) =>
+    shown.every(
+      (dot) => Math.hypot(frame.x(dot.time) - frame.x(one.time), frame.y(dot.temperature) - frame.y(one.value)) > 8,
+    ),
+  );
+  const open = clear.length > 0 ? clear : course;
+  const spots = open
+    .filter((_, index) => index % Math.max(1, Math.floor(open.length / 24)) === 0)
     .flatMap((one) => around(frame.x(one.time), frame.y(one.value)));
   return [{ lines: [{ text: `${name}, 95 % spread`, colour }], size: frame.size, spots }];
 }

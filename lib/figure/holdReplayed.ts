@@ -14,6 +14,7 @@ import { holdReplayedFinding } from "./holdReplayedFinding.ts";
 import { drawn, plotFigure } from "./plotFigure.ts";
 import { svg } from "./svg.ts";
 import { thin } from "./thin.ts";
+import { throughBreaks } from "./throughBreaks.ts";
 import type { FigureOptions, HoldReplayedData } from "./types.ts";
 
 /**
@@ -46,7 +47,7 @@ export function holdReplayed(data: HoldReplayedData, options: FigureOptions): SV
     ...(data.target ? { target: data.target } : {}),
   };
   const course = thin(
-    data.course ?? [],
+    throughBreaks(data.course ?? [], frame.scale),
     (one) => x(one.time),
     (one) => y(one.value),
     2,

@@ -5,6 +5,7 @@ import { pouredWords } from "./drawWater.ts";
 import { figureUnits } from "./figureUnits.ts";
 import { apartWords, targetWords } from "./holdLabels.ts";
 import type { FigureOptions, HoldReplayedData } from "./types.ts";
+import { likelihood, unwrittenAmount } from "./unwritten.ts";
 import { counted, minutesSeconds } from "./words.ts";
 
 /**
@@ -58,6 +59,10 @@ export function holdReplayedFinding(data: HoldReplayedData, options: Pick<Figure
     said.push(`The ${name} goes from ${degrees(first.value)} to ${degrees(last.value)}, drawn with its 95 % spread.`);
   }
   said.push(data.additions.length > 0 ? `Water: ${pouredWords(data, frame)}.` : "No water put in.");
+  for (const one of (data.unwritten ?? []).slice(0, 6))
+    said.push(
+      `${unwrittenAmount(one, frame)} at ${clock(one.time)} were perhaps poured and not written, ${likelihood(one.probability)}.`,
+    );
   const from = data.partsIn === undefined ? "the first row" : "parts in";
   said.push(`Minutes count from ${from}.`);
   return said.join(" ");

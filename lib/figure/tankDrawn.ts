@@ -1,4 +1,5 @@
 import { fractionDigits } from "../measure/fractionDigits.ts";
+import { dimensionLine } from "./dimensionLine.ts";
 import { figureUnits } from "./figureUnits.ts";
 import { assertFinite, assertWidth } from "./finite.ts";
 import { linePath, svg } from "./svg.ts";
@@ -120,7 +121,7 @@ export function tankDrawn(data: TankDrawnData, options: FigureOptions): SVGSVGEl
         ],
         0.9,
       ),
-      ...dimension(document, [left, below], [right, below], fits ? textWidth(acrossText, size) + 12 : 0),
+      ...dimensionLine(document, [left, below], [right, below], fits ? textWidth(acrossText, size) + 12 : 0),
       label(
         fits ? (left + right) / 2 : Math.max((left + right) / 2, left + textWidth(acrossText, size) / 2),
         fits ? below + size * 0.35 : below + size + 6,
@@ -141,7 +142,7 @@ export function tankDrawn(data: TankDrawnData, options: FigureOptions): SVGSVGEl
         ],
         0.9,
       ),
-      ...dimension(document, [right + 16, surface], [right + 16, bottom], 0),
+      ...dimensionLine(document, [right + 16, surface], [right + 16, bottom], 0),
       label(right + 26, Math.max((surface + bottom) / 2 + size * 0.35, size), "start", text(measured)),
       label(left, height - 4, "start", wide, options.narrow ? "var(--ink)" : "var(--faint)"),
     ],
@@ -149,34 +150,4 @@ export function tankDrawn(data: TankDrawnData, options: FigureOptions): SVGSVGEl
   root.style.setProperty("font-feature-settings", '"tnum"');
   root.style.setProperty("display", "block");
   return root;
-}
-
-type Point = readonly [x: number, y: number];
-
-// A dimension line with a head at each end, broken by `gap` px in its middle for the number.
-function dimension(document: Document, from: Point, to: Point, gap: number): readonly SVGElement[] {
-  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-  if (length < 1) return [];
-  const [ux, uy] = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
-  const at = (along: number, aside = 0): Point => [
-    from[0] + ux * along - uy * aside,
-    from[1] + uy * along + ux * aside,
-  ];
-  const head = Math.min(7, length / 3);
-  const half = (length - gap) / 2;
-  const stroke = { stroke: "var(--ink)", "stroke-width": 0.9, fill: "none" };
-  const arrow = (tip: number, back: number) =>
-    svg(document, "path", { d: `${linePath([at(tip), at(back, 2.4), at(back, -2.4)])}Z`, fill: "var(--ink)" });
-  const lines =
-    gap > 0
-      ? [
-          [at(0), at(half)],
-          [at(length - half), at(length)],
-        ]
-      : [[at(0), at(length)]];
-  return [
-    ...lines.map((points) => svg(document, "path", { d: linePath(points), ...stroke })),
-    arrow(0, head),
-    arrow(length, length - head),
-  ];
 }

@@ -20,6 +20,8 @@ export interface ReadingDrawn {
   readonly reason?: string;
   /** Not struck out by the maker, but it does not belong: drawn apart, with its reason. */
   readonly apart?: boolean;
+  /** 0..1, of a reading that stands apart: how likely it was misread. */
+  readonly probability?: number;
 }
 
 /** Water put in: s from the first row, kg; `duration` in s for a feed. */
@@ -31,13 +33,23 @@ export interface AdditionDrawn {
   readonly label?: string;
 }
 
+/** A pour that was probably made and not written down: s from the first row, kg, 0..1. */
+export interface UnwrittenPour {
+  readonly time: number;
+  readonly mass: number;
+  /** 95 % limits of the mass, kg. */
+  readonly low?: number;
+  readonly high?: number;
+  readonly probability: number;
+}
+
 /** Words on the time rule: the fire where it changes, a remark. s from the first row. */
 export interface EventDrawn {
   readonly time: number;
   readonly text: string;
 }
 
-/** The bath's boiling point with its 95 % spread: s, K, K, K. */
+/** The bath's boiling point, or its temperature as it was fitted, with its 95 % spread: s, K, K, K. */
 export interface CoursePoint {
   readonly time: number;
   readonly value: number;
@@ -71,6 +83,8 @@ export interface HoldReplayedData {
   readonly partsIn?: number;
   readonly partsOut?: number;
   readonly additions: readonly AdditionDrawn[];
+  /** Drawn hollow beside the additions, and not counted among them. */
+  readonly unwritten?: readonly UnwrittenPour[];
   readonly events: readonly EventDrawn[];
   readonly course?: readonly CoursePoint[];
   readonly inBand?: readonly BandStretch[];
@@ -147,6 +161,48 @@ export interface TankDrawnData {
   readonly level?: number;
   /** m that the drawing's whole width stands for, so that tanks in a list share one scale. */
   readonly scaleLength?: number;
+}
+
+/** Heat over the time of the figure: J, with the 95 % limits in J. Below 0 it came out of that thing. */
+export interface HeatAmount {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Where the heat of one run went. An amount that is left out is not known; one of 0 to 0 is none. */
+export interface WhereHeatWentData {
+  /** s from the first row: the time that the amounts stand for. */
+  readonly start: number;
+  readonly end: number;
+  readonly steam?: HeatAmount;
+  /** Warming make-up water from the tap to the bath. */
+  readonly makeUpWater?: HeatAmount;
+  readonly wallsAndTop?: HeatAmount;
+  readonly parts?: HeatAmount;
+  /** Warming the bath itself. */
+  readonly bath?: HeatAmount;
+  /** All of it, walls and top included where they are known. Default: the sum, as wide as its amounts could make it. */
+  readonly total?: HeatAmount;
+  /** Gas burnt. */
+  readonly fire?: HeatAmount;
+  /** What of the gas went past the tank. Default: fire less total, as wide as the two could make it. */
+  readonly pastTank?: HeatAmount;
+}
+
+/** What was believed before the log and what is with it: 95 % limits in any one unit. */
+export interface ToldBarData {
+  readonly prior: { readonly low: number; readonly high: number };
+  readonly posterior: { readonly low: number; readonly high: number };
+  readonly told: "nothing" | "some" | "much";
+}
+
+export interface ToldBarOptions {
+  readonly document: Document;
+  /** px, 80 to 10,000. Default 160. */
+  readonly width?: number;
+  /** Text of 13 px in place of 14. */
+  readonly narrow?: boolean;
 }
 
 /** A box of text or a mark, px from the figure's upper left corner. */
