@@ -102,7 +102,10 @@ export function drawWater(data: HoldReplayedData, frame: HoldFrame): SVGElement 
             { text: units.water.name, colour: "var(--faint)" },
           ],
           size,
-          spots: [{ x: frame.left - 18, y: frame.waterTop + 2, side: "below", anchor: "end" }],
+          spots: [
+            { x: frame.left - 18, y: frame.waterTop + 2, side: "below", anchor: "end" },
+            { x: 2, y: frame.waterTop + 2, side: "below", anchor: "start" },
+          ],
         },
         {
           lines: [{ text: data.additions.length > 0 ? pouredWords(data, frame) : "none written" }],

@@ -197,3 +197,7 @@ test("texts of pours not written meet nothing, whatever the pours", () => {
     { numRuns: 60 },
   );
 });
+
+test.each([768, 1280])("the water strip keeps its name and unit at %i px", (width) => {
+  expect(words(draw(fittedHold(), width))).toEqual(expect.arrayContaining(["water", "fl oz"]));
+});
