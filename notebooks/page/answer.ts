@@ -36,7 +36,7 @@ function number(name: string, bare: boolean, { lines, result, system, busy }: An
     return html`<span class="kept">${safe} ${outputAs(key, value, formatLimit(value, unit, safe, { system }), mark, grey)}</span>`;
   }
   const words = unitInWords(unit);
-  return html`<span class="kept">${output(key, value, unit, system, mark, grey)}${plain ? nothing : spreadMark(value, unit, system)}</span>${
+  return html`<span class="kept ${grey ? "before" : ""}">${output(key, value, unit, system, mark, grey)}${plain ? nothing : spreadMark(value, unit, system)}</span>${
     bare
       ? nothing
       : words === "°F" || words === "°C"

@@ -59,12 +59,19 @@ function tried(maker: FigureMaker, input: FigureInput): Pick<Drawn, "drawing" | 
 }
 
 /** Draws a figure, or gives the drawing from before where nothing it is made of has changed. */
-function drawnOnce(name: string, maker: FigureMaker, input: FigureInput): Pick<Drawn, "drawing" | "failed"> {
+function drawnOnce(
+  name: string,
+  maker: FigureMaker,
+  input: FigureInput,
+): Pick<Drawn, "drawing" | "failed"> & { readonly stale?: boolean } {
   const { notebook, run, width, system } = input;
   const all = drawn.get(notebook) ?? new Map<string, Drawn>();
   drawn.set(notebook, all);
   const before = all.get(name);
   const version = notebook.version();
+  const same = before?.width === width && before.system === system;
+  // While lines are worked, half of what is drawn would be new and half of it old: the whole stays as it was.
+  if (same && before.drawing && notebook.busy()) return { drawing: before.drawing, stale: before.version !== version };
   if (before?.version === version && before.log === run.log && before.width === width && before.system === system)
     return before;
   const now = { version, log: run.log, width, system, ...tried(maker, input) };
@@ -84,7 +91,7 @@ export function drawings({ names, figures, run, notebook, system, answer }: Draw
     const beside = maker.beside?.(input);
     // On a desk the figure leaves a third of the page to what stands beside it.
     const room = beside && width >= 1100 ? Math.round(0.64 * width) : width;
-    const { drawing, failed } = drawnOnce(name, maker, { ...input, width: room });
+    const { drawing, failed, stale } = drawnOnce(name, maker, { ...input, width: room });
     if (!drawing && !beside && failed === undefined) return [];
     if (drawing) number += 1;
     const picture = () => {
@@ -98,6 +105,7 @@ export function drawings({ names, figures, run, notebook, system, answer }: Draw
         caption: maker.caption(input),
         drawing,
         failed,
+        stale: stale === true,
         beside,
         cautions: maker.cautions?.(input) ?? [],
         savePng: () => void saveDrawing(picture(), "png"),

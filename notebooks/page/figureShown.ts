@@ -8,6 +8,8 @@ export interface FigureProps {
   readonly drawing: Element | undefined;
   /** Why it could not be drawn. */
   readonly failed: string | undefined;
+  /** Lines are worked: it shows what stood before. */
+  readonly stale: boolean;
   readonly beside: Beside | undefined;
   readonly cautions: readonly string[];
   readonly savePng: () => void;
@@ -28,10 +30,10 @@ export function figureShown(props: FigureProps): TemplateResult | typeof nothing
       ${props.failed === undefined ? nothing : html`<p class="because"><b>stopped</b> the figure “${title}” could not be drawn: ${props.failed}</p>`}
       ${beside ? ranked(beside) : nothing}
     </div>`;
-  const figure = html`<figure>
+  const figure = html`<figure class=${props.stale ? "stale" : ""}>
     ${drawing}
     <figcaption>
-      <b>${number}.</b> <i>${title}.</i> ${caption}
+      <b>${number}.</b> <i>${title}.</i> ${caption}${props.stale ? html` <span class="faint stale-word">before</span>` : nothing}
       <span class="tools">save as <button class="word" type="button" aria-label="save figure ${number} as PNG" @click=${savePng}>PNG</button><button class="word" type="button" aria-label="save figure ${number} as SVG" @click=${saveSvg}>SVG</button></span>
       ${cautions.map((says) => html`<p class="caution"><strong>Caution.</strong> ${says}</p>`)}
     </figcaption>

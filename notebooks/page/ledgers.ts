@@ -92,10 +92,10 @@ export function workedRow(name: string, line: Worked, props: LedgerProps): Templ
   const number = written(inWords, unit, props.system).number;
   return html`<div class="line" data-kind=${line.kind}>
     <span>${turned ? line.below : name}</span>
-    <span class="value">
+    <span class="value ${before ? "before" : ""}">
       ${outputAs(key, value, number, "", props.busy || before)}
       <span class="tolerance">${line.plain ? nothing : spreadMark(inWords, unit, props.system)}</span>
-      <span class="of faint">${before ? "before" : unit}</span>
+      <span class="of faint">${unit}${before ? html`<span class="hidden-from-sight"> before</span>` : nothing}</span>
     </span>
     ${toldMark(value)}
     ${eitherSide(line, interval95(value))}
@@ -125,6 +125,8 @@ export function ledgers(props: LedgerProps): TemplateResult {
   const rare = givens.filter((given) => !needed.includes(given));
   const work = shown.flatMap(([name, line]) => (line.kind === "worked" ? [[name, line] as const] : []));
   const fits = shown.flatMap(([name, line]) => (line.kind === "fitted" ? [[name, line] as const] : []));
+  /** Said once for a ledger: a word in every row would push its unit out. */
+  const grey = (rows: typeof fits): boolean => rows.some(([name]) => shownIn(props.result(name))?.before);
   return html`<div class="ledgers ${fits.length > 0 ? "three" : ""}">
     <div class="ledger">
       <div class="title"><h3>Given</h3><span class="faint">typed in, change any; blank means not known</span></div>
@@ -140,13 +142,13 @@ export function ledgers(props: LedgerProps): TemplateResult {
       fits.length === 0
         ? nothing
         : html`<div class="ledger fitted">
-            <div class="title"><h3>Fitted</h3><span class="faint">read out of the log, ± 95 %</span><span class="faint told-title">what the log told</span></div>
+            <div class="title"><h3>Fitted</h3><span class="faint">${grey(fits) ? "working; grey is before" : "read out of the log, ± 95 %"}</span><span class="faint told-title">what the log told</span></div>
             ${grouped(fits, (name, line) => workedRow(name, line, props))}
             <p class="small faint">Thin rule: what was believed before the log. Thick bar: after it.</p>
           </div>`
     }
     <div class="ledger">
-      <div class="title"><h3>Worked</h3><span class="faint">by formula from the rest, ± 95 %</span></div>
+      <div class="title"><h3>Worked</h3><span class="faint">${grey(work) ? "working; grey is before" : "by formula from the rest, ± 95 %"}</span></div>
       ${grouped(work, (name, line) => workedRow(name, line, props))}
     </div>
   </div>`;

@@ -111,6 +111,8 @@ for (const kind of kindsOfPage) {
     expect(await page.locator('output[data-line="heat_into_the_bath"][data-value]').count()).toBe(0);
     expect(await page.locator('#lines output[data-line="heat_into_the_bath"].before').textContent()).toBe(shown);
     expect(await page.locator("#answer").textContent()).toContain("before");
+    // A figure half new and half old would mislead: it stays whole, and says that it is from before.
+    expect(await page.locator("figure.stale").count()).toBeGreaterThan(0);
     await stop.click();
     await settle(page);
     expect(await page.locator("#at-work").textContent()).toContain("stopped by you");
@@ -119,6 +121,7 @@ for (const kind of kindsOfPage) {
     await slow(page, false);
     await page.getByRole("button", { name: /^work again:/ }).click();
     const after = await changed(page, "heat_into_the_bath", before);
+    expect(await page.locator("figure.stale").count()).toBe(0);
     expect(after.value).not.toBe(before.value);
     expect(await page.locator("#at-work").textContent()).not.toContain("stopped");
   });
