@@ -14,7 +14,10 @@ export default {
   answer: [
     {
       says: "Last time out it stood in its band, {lower limit, bare} to {upper limit}, for {minutes in the band, bare} of the {hold time}, and boiled off {boil-off} a minute.",
-      otherwise: "The run you fired last has no answer yet.",
+      otherwise: {
+        says: "Last time out it stood in its band, {lower limit, bare} to {upper limit}, for {minutes in the band, bare} of the {hold time}, and by its water balance alone boiled off {boil-off by water balance} a minute.",
+        otherwise: "The run you fired last has no answer yet.",
+      },
     },
   ],
   columns: ["minutes in the band", "boil-off"],
