@@ -8,7 +8,7 @@ import type { Answer } from "./types.ts";
 /**
  * Cold water that would have held the ratio, from the heat that the log shows. The fire's heat into the brine is what
  * left as steam (b λ), what warmed and thinned the poured water (h - λ for each kg, h from cold water to steam) and
- * what warmed the bath (C dT/dt). A steady feed at an even ratio takes h for each kg.
+ * what warmed the bath (C dT/dt) and the parts. A steady feed at an even ratio takes h for each kg.
  */
 export function makeUpOf(
   boilOff: Answer,
@@ -32,10 +32,17 @@ export function makeUpOf(
   const duration = Math.max(60, line.end - line.start);
   const warming = salts.curve.boils(Math.min(highest, to)) - salts.curve.boils(Math.min(highest, from));
   const share = lambda / whole;
-  const value = boilOff.value * share + pouredRate.value * (1 - share) + (capacity * warming) / duration / whole;
+  const parts = line.parts.reduce((sum, part) => sum + part.steam, 0);
+  const value =
+    boilOff.value * share +
+    pouredRate.value * (1 - share) +
+    (capacity * warming) / duration / whole +
+    (parts * share) / duration;
   const components = new Map([...boilOff.measured.components].map(([source, u]) => [source, u * share]));
   components.set("cup", (components.get("cup") ?? 0) + (pouredRate.measured.components.get("cup") ?? 0) * (1 - share));
   components.set("heats of the brine", 0.02 * boilOff.value);
+  const partsDoubt = Math.hypot(...line.parts.map(({ u }) => u), 0);
+  components.set("parts", (components.get("parts") ?? 0) + (partsDoubt * share) / duration);
   components.set("warming of the bath", (capacity * 0.4) / duration / whole);
   let variance = 0;
   for (const u of components.values()) variance += u * u;

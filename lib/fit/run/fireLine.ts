@@ -1,5 +1,5 @@
 import { at } from "../../bath/at.ts";
-import { belowBoil } from "../../bath/belowBoil.ts";
+import { belowBoil, fold } from "../../bath/belowBoil.ts";
 import type { Block } from "../../bath/blockReadings.ts";
 import type { Prepared } from "../../bath/prepare.ts";
 import { before, type ReadingAt, type WaterLine, waterLine } from "../../bath/waterLine.ts";
@@ -56,6 +56,29 @@ export function heatsAt({ salts, line, pressure }: Prepared): Heats {
     perWater: 4000,
     climbing: (capacity * curve.slope(lnRatio)) / (line.water.value * evaporation),
   };
+}
+
+/**
+ * The same log with the water that left before the boil taken off what was told at the first row: a surface steams
+ * below the boil too, a share of the fire's heat that falls e-fold for each 30 K.
+ *
+ * @param prepared the log
+ * @param told whether the water was told
+ * @returns the log, and the kg that left
+ * @example afterWarmUp(prepared, true).prepared.line.water.value // kg at the first boil
+ */
+export function afterWarmUp(prepared: Prepared, told: boolean): { readonly prepared: Prepared; readonly left: number } {
+  const { line, boil, thinned, salts: known } = prepared;
+  const first = thinned[0];
+  if (!told || known.water || !first || !(first.time < boil.time - 60)) return { prepared, left: 0 };
+  const { evaporation, capacity, climbing } = heatsAt(prepared);
+  const share = warmUpBefore.evaporates.value;
+  const whole = (share * fold * capacity) / (evaporation * (1 + climbing) * (1 - share / 2));
+  const away = Math.max(0, salts(prepared) - first.T);
+  const left = whole * (1 - Math.exp(-away / fold));
+  const value = Math.max(0.8 * line.water.value, line.water.value - left);
+  const relative = Math.hypot(line.water.relative, (0.7 * left) / value);
+  return { prepared: { ...prepared, line: { ...line, water: { value, relative } } }, left };
 }
 
 /** Readings of the heat-up that one fire made: after the last thing that was changed before the boil. */

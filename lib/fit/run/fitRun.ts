@@ -10,12 +10,12 @@ import type { Dimension } from "../../measure/types.ts";
 import { courseOfFit } from "./courseOfFit.ts";
 import { covarianceOf } from "./covarianceOf.ts";
 import { burnerFact, depthFacts, fireSuspect, warmRows } from "./factsOf.ts";
-import { fireLine } from "./fireLine.ts";
+import { afterWarmUp, fireLine } from "./fireLine.ts";
 import { gasBurnt, wallsAndTop } from "./heatLost.ts";
 import { heatWent } from "./heatWent.ts";
 import { logNextOf } from "./logNextOf.ts";
 import { parametersAsked, parametersOf } from "./parametersOf.ts";
-import { untilOut, waterToTarget } from "./questions.ts";
+import { tooThin, untilOut, waterToTarget } from "./questions.ts";
 import { residualsOf } from "./residualsOf.ts";
 import { probablyMisread, probablyUnwritten } from "./suspected.ts";
 import type { FitGivens, FittedParameter, FittedRun } from "./types.ts";
@@ -23,6 +23,14 @@ import type { FitGivens, FittedParameter, FittedRun } from "./types.ts";
 function plainAnswer(read: ReadOff, dimension: Dimension, least: number): Answer {
   const within = (x: number) => Math.max(least, x);
   return answerOf(within(read.median), [within(read.low), within(read.high)], dimension, read.sources);
+}
+
+/** Time in the band as far as it may be below the band already: out of it is 0. */
+function orBelow(above: Answer, thin: ReadOff): Answer {
+  const [low, high] = above.interval95;
+  if (thin.low > 0) return answerOf(0, [0, 0], above.measured.dimension, new Map());
+  const value = thin.median > 0 ? 0 : above.value;
+  return answerOf(value, [thin.high > 0 ? 0 : low, high], above.measured.dimension, above.measured.components);
 }
 
 /** The fire flickers on: what it does next is known no better than its gusts. */
@@ -66,7 +74,7 @@ function answerNamed(parameters: readonly FittedParameter[], name: FittedParamet
  * fitRun(run, { salts, pressure: 101_325, target: 417.6, band: 1.1 }).boilOff.value // 0.00039
  */
 export function fitRun(run: Run, givens: FitGivens): FittedRun {
-  const prepared = prepare(run, givens);
+  const { prepared, left } = afterWarmUp(prepare(run, givens), givens.water !== undefined);
   const line = fireLine(prepared);
   const burner = burnerFact(prepared, line, givens);
   const fitted = fitLine(prepared, {
@@ -75,7 +83,7 @@ export function fitRun(run: Run, givens: FitGivens): FittedRun {
     suspects: fireSuspect(line),
   });
   const balance = readBalance(prepared, fitted, givens);
-  const asked = parametersAsked(prepared, fitted, line, burner);
+  const asked = parametersAsked(prepared, fitted, line, burner, left);
   const parameters = parametersOf(asked, fitted, line);
   const toTarget = waterToTarget(prepared, fitted, line, givens.target);
   const out = untilOut(prepared, fitted, line, givens.target + givens.band);
@@ -89,7 +97,10 @@ export function fitRun(run: Run, givens: FitGivens): FittedRun {
     covariance: { names: parameters.map(({ name }) => name), matrix: covarianceOf(asked, fitted) },
     makeUp: balance.makeUp,
     waterToTarget: plainAnswer(ask(toTarget), { mass: 1 }, -Infinity),
-    untilOutOfBand: plainAnswer(withGusts(out, ask(out)), { time: 1 }, 0),
+    untilOutOfBand: orBelow(
+      plainAnswer(withGusts(out, ask(out)), { time: 1 }, 0),
+      ask(tooThin(prepared, fitted, line, givens.target - givens.band)),
+    ),
     probablyUnwritten: probablyUnwritten(run, prepared, fitted),
     probablyMisread: probablyMisread(run, prepared, fitted),
     residuals: residualsOf(prepared, fitted, line),

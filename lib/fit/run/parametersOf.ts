@@ -29,13 +29,15 @@ export interface ParameterAsked {
  * @param fitted its fit
  * @param line its line
  * @param burner what the burner's size says, if it is known
- * @example parametersAsked(prepared, fitted, line, []).map(({ name }) => name)
+ * @param left kg that left before the boil
+ * @example parametersAsked(prepared, fittedLine, line, [], 0).map(({ name }) => name)
  */
 export function parametersAsked(
   prepared: Prepared,
   fitted: FittedLine,
   line: FireLine,
   burner: readonly Fact[],
+  left: number,
 ): readonly ParameterAsked[] {
   const { index } = line;
   const g = prepared.line;
@@ -43,7 +45,7 @@ export function parametersAsked(
   const early = prepared.facts.pours
     .filter(({ time }) => time < g.start - 1e-9)
     .reduce((sum, { mass }) => sum + mass, 0);
-  const first = Math.max(0.1 * g.water.value, g.water.value - early);
+  const first = Math.max(0.1 * g.water.value, g.water.value + left - early);
   const one = (
     name: ParameterName,
     doubt: number,
@@ -163,7 +165,7 @@ function numberOf(asked: ParameterAsked, fitted: FittedLine, line: FireLine): Fi
  * @param asked the parameters, as questions
  * @param fitted the fit
  * @param line its line
- * @example parametersOf(parametersAsked(prepared, fitted, line, []), fitted, line)[0].told.word
+ * @example parametersOf(parametersAsked(prepared, fittedLine, line, [], 0), fitted, line)[0].told.word
  */
 export function parametersOf(
   asked: readonly ParameterAsked[],

@@ -87,6 +87,25 @@ export function untilOut(prepared: Prepared, fitted: FittedLine, line: FireLine,
 }
 
 /**
+ * Water by which the bath is thinner than its band allows at the end of the log, kg; below 0 where it is not.
+ *
+ * @param prepared the log
+ * @param fitted its fit
+ * @param line its line
+ * @param lower K, the band's lower limit as the thermometer shows it
+ * @example readOff(tooThin(prepared, fittedLine, line, 416.4), fittedLine.trial, line.doubts, 1).median
+ */
+export function tooThin(prepared: Prepared, fitted: FittedLine, line: FireLine, lower: number): Asked {
+  const less = waterToTarget(prepared, fitted, line, lower);
+  return {
+    value: -less.value,
+    by: less.by.map((x) => -x),
+    gust: { ...less.gust, by: -less.gust.by },
+    direct: less.direct.map((x) => -x),
+  };
+}
+
+/**
  * One doubt of the line, as a question to the fit.
  *
  * @param fitted the fit
