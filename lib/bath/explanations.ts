@@ -10,6 +10,8 @@ export interface Suspect {
   readonly kind: "pour" | "misread" | "fire";
   /** Row of a misread reading; number of the gap for a pour. */
   readonly index: number;
+  /** Two suspects of one place exclude each other. */
+  readonly place?: number;
   /** What one unit (kg, K) of it does to each row. */
   readonly column: Float64Array;
   readonly mean: number;
@@ -121,6 +123,11 @@ export function explain(
     return ln + lnForgotten(unwritten, written);
   };
 
+  const crowded = (guilty: readonly number[]) => {
+    const places = guilty.flatMap((a) => suspects[a]?.place ?? []);
+    return new Set(places).size < places.length;
+  };
+
   const tried = new Map<string, { guilty: readonly number[]; ln: number; by: Evidence[] }>();
   const attempt = (guilty: readonly number[]) => {
     const key = guilty.join();
@@ -146,7 +153,7 @@ export function explain(
       const guilty = next.guilty.includes(a)
         ? next.guilty.filter((b) => b !== a)
         : [...next.guilty, a].sort((x, y) => x - y);
-      if (tried.has(guilty.join()) || guilty.length > 8) continue;
+      if (tried.has(guilty.join()) || guilty.length > 8 || crowded(guilty)) continue;
       const entry = attempt(guilty);
       best = Math.max(best, entry.ln);
       open.push(entry);

@@ -108,6 +108,7 @@ export function fitLine(prepared: Prepared, more: More = {}): FittedLine {
     return {
       kind: "pour",
       index,
+      place: pour.from,
       column: Float64Array.from(rows, (row, i) => {
         if (row.kind === "fact") {
           let whole = 0;

@@ -64,11 +64,15 @@ export function unwrittenPours(
   const consider = (from: number, to: number, open: boolean) => {
     const gap = burnt(to) - burnt(from);
     if (!(gap > 30)) return;
-    const count = Math.min(4, Math.max(1, Math.round(gap / middle) - 1));
+    const likely = Math.min(4, Math.max(1, Math.round(gap / middle) - 1));
+    const whole = open ? survival(gap) : density(gap);
+    // Where two or more seem to be missing, one fewer is thought of too.
+    for (let count = Math.max(1, likely - 1); count <= likely; count++) place(from, to, gap, count, open, whole);
+  };
+  const place = (from: number, to: number, gap: number, count: number, open: boolean, whole: number) => {
     const part = gap / (count + 1);
     // Each gap that is split weighs its own density; times the width of the place where the pour may lie.
     const split = density(part) ** (open ? count : count + 1) * part ** count * (open ? survival(part) : 1);
-    const whole = open ? survival(gap) : density(gap);
     const lnOdds = Math.max(-12, Math.min(1, Math.log(split / whole)));
     found.push({ from, to, count, mass: mass * count, u: each * Math.sqrt(count), lnOdds });
   };

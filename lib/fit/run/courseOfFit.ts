@@ -1,7 +1,8 @@
 import { at } from "../../bath/at.ts";
+import { nothing } from "../../bath/cholesky.ts";
 import type { FittedLine } from "../../bath/fitLine.ts";
 import type { Prepared } from "../../bath/prepare.ts";
-import { doubtUnder } from "../../bath/readOff.ts";
+import { under } from "../../bath/readOff.ts";
 import { before } from "../../bath/waterLine.ts";
 import type { FireLine } from "./fireLine.ts";
 import type { FittedMoment } from "./types.ts";
@@ -18,9 +19,15 @@ const steps = 120;
  */
 export function courseOfFit(prepared: Prepared, fitted: FittedLine, line: FireLine): readonly FittedMoment[] {
   const { line: g, thermometer } = prepared;
-  const { z, trial, straight } = fitted;
+  const { trial, straight } = fitted;
+  const { z } = straight;
   const likely = trial.explanations[0];
   const solved = trial.solved[likely?.noise ?? 0];
+  const weighed = Float64Array.from(solved?.weighed ?? nothing);
+  likely?.guilty.forEach((a, i) => {
+    const column = trial.weighed[likely.noise]?.[a] ?? nothing;
+    for (let k = 0; k < weighed.length; k++) weighed[k] = at(weighed, k) - at(likely.amounts, i) * at(column, k);
+  });
   const warmFrom = line.warming.blocks[0]?.time;
   const times = new Set<number>();
   if (warmFrom !== undefined) for (let i = 0; i < 60; i++) times.add(warmFrom + ((g.start - warmFrom) * i) / 60);
@@ -43,10 +50,12 @@ export function courseOfFit(prepared: Prepared, fitted: FittedLine, line: FireLi
       // Below the boil a thermometer that follows late shows what the bath was a moment before.
       const reading = line.readingAt(z, boils ? time : Math.min(g.start - 1, time + lag));
       const shift = boils ? reading.perKilogram * added : 0;
-      const T = reading.T + shift - thermometer.offset;
       const gust = { by: -reading.perKilogram * straight.rate, time: time - straight.start };
-      const u = solved ? doubtUnder({ value: 0, by: reading.by, gust, direct: [] }, solved) : 0;
-      const half = 1.96 * Math.min(40, u);
+      // The likeliest gusts are in it too: the course goes through the readings, not beside them.
+      const asked = { value: reading.T, by: reading.by, gust, direct: [] };
+      const read = solved ? under(asked, { ...solved, weighed }) : { mean: reading.T, variance: 0 };
+      const T = read.mean + shift - thermometer.offset;
+      const half = 1.96 * Math.min(40, Math.sqrt(read.variance));
       const water = bath.water + added;
       const boilingPoint = boils ? T : line.boilsAt(z, g.start, bath.water).T - thermometer.offset;
       return { time, T, low: T - half, high: T + half, water, boilingPoint, boils };

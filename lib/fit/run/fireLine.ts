@@ -87,8 +87,11 @@ function warmBlocks({ thinned, facts, boil, salts }: Prepared): readonly Block[]
   const changed = [...facts.fires, ...facts.parts, ...facts.salts, ...facts.pours]
     .map(({ time }) => time)
     .filter((time) => time <= boil.time + 1);
-  const from = Math.max(-Infinity, ...changed);
-  const found = thinned.filter((block) => block.time < boil.time - 1e-9 && block.time >= from && block.T > 280);
+  // What is done in the last minutes is done because it boils, or nearly: it ends the heat-up, it does not begin one.
+  const late = (time: number) => time > boil.time - 300;
+  const from = Math.max(-Infinity, ...changed.filter((time) => !late(time)));
+  const to = Math.min(boil.time - 1e-9, ...changed.filter(late));
+  const found = thinned.filter((block) => block.time < to && block.time >= from && block.T > 280);
   const hottest = Math.max(...found.map(({ T }) => T), 0);
   // One reading above all later ones cannot belong to a heat-up.
   return found.filter(({ T }) => T <= Math.max(hottest, salts.curve.water)).slice(-30);

@@ -7,6 +7,10 @@ import type { ProbablyMisread, ProbablyUnwritten } from "./types.ts";
 
 /** Below this nobody need be told. */
 const least = 0.3;
+/** K (3 °F): a reading that is less off than this is not misread, whatever the likelihoods say: it is read off. */
+const slight = 1.67;
+/** Weights add up to 1 but for rounding. */
+const probability = (weight: number): number => Math.min(1, weight);
 
 interface Shared {
   weight: number;
@@ -63,7 +67,7 @@ export function probablyUnwritten(run: Run, { line }: Prepared, fitted: FittedLi
       const gap = `no pour is written for ${minutes(after - before)} min, and the readings after it are as low as if ${suspect.count === 1 ? "one was" : `${suspect.count} were`} made`;
       return [
         {
-          probability: weight,
+          probability: probability(weight),
           from: before,
           to: after,
           time,
@@ -101,12 +105,13 @@ export function probablyMisread(run: Run, { line }: Prepared, fitted: FittedLine
       );
       if (!entry) return [];
       const off = amount / weight;
+      if (Math.abs(off) < slight) return [];
       return [
         {
           id: entry.id,
           line: entry.line,
           time: entry.time,
-          probability: weight,
+          probability: probability(weight),
           off,
           reason: `about ${Math.abs(off * 1.8).toFixed(0)} °F ${off > 0 ? "above" : "below"} what the other readings say`,
         },
