@@ -30,7 +30,10 @@ export function courseOfFit(prepared: Prepared, fitted: FittedLine, line: FireLi
   });
   const warmFrom = line.warming.blocks[0]?.time;
   const times = new Set<number>();
-  if (warmFrom !== undefined) for (let i = 0; i < 60; i++) times.add(warmFrom + ((g.start - warmFrom) * i) / 60);
+  // When exactly it came to the boil nobody saw: between the last reading before and the boil the line is straight.
+  const warmTo = line.warming.blocks.at(-1)?.time;
+  if (warmFrom !== undefined && warmTo !== undefined)
+    for (let i = 0; i <= 60; i++) times.add(warmFrom + ((warmTo - warmFrom) * i) / 60);
   for (let i = 0; i <= steps; i++) times.add(g.start + ((g.end - g.start) * i) / steps);
   for (const pour of g.pours)
     for (const time of [pour.time - 0.5, pour.time + pour.duration])
