@@ -64,7 +64,7 @@ function proposals(prepared: Prepared, fitted: FittedLine, line: FireLine, given
     const variance = ((sigma * Math.sqrt(2 / 3)) / (perKilogram * kg)) ** 2 + g.cup.eachPour ** 2;
     found.push({
       what: "Let it climb, then pour back in two larger, slow pours",
-      how: `About ${Math.round((kg / 0.0295) * 1.0)} fl oz each, fed in a thin stream over some minutes, with readings before and after: a hold that stands perfectly still shows almost nothing of the curve.`,
+      how: "Each about a tenth of the water in the tank, fed in a thin stream over some minutes, with readings before and after: a hold that stands perfectly still shows almost nothing of the curve.",
       sees: [
         { by, variance },
         { by, variance },
@@ -119,7 +119,7 @@ function proposals(prepared: Prepared, fitted: FittedLine, line: FireLine, given
     by[index.water] = g.water.relative;
     found.push({
       what: "Measure the water that goes in at the start",
-      how: "Count the gallons as you fill the tank.",
+      how: "Count it into the tank by a marked jug, or weigh it.",
       sees: [{ by, variance: careful.water ** 2 }],
     });
   }
