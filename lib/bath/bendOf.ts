@@ -1,10 +1,11 @@
 import { belowBoil } from "./belowBoil.ts";
-import { median } from "./firstBoil.ts";
 import type { Reading } from "./logFacts.ts";
 
 /** Shares of the fire that evaporate water just below the boil: a slow fire under a wide tank reaches the highest. */
-const evaporating = [0, 0.15, 0.3, 0.45, 0.6] as const;
-const faster = 0.12;
+const evaporating = [0, 0.2, 0.4, 0.6] as const;
+/** The climb at the boil over what the heat of the warm-up makes likely; ln doubted by 0.35. */
+const climbing = [0.6, 1, 1.6] as const;
+const lessLost = 0.12;
 /** K: how far one reading is off by itself; beyond three of it a reading counts no more than linearly (Huber). */
 const noise = 0.4;
 const mostReadings = 40;
@@ -13,7 +14,16 @@ interface Bend {
   readonly time: number;
   readonly rate: number;
   readonly evaporates: number;
+  readonly climbs: number;
   readonly cost: number;
+}
+
+/** Middle of some numbers, which it puts in order. */
+function middle(numbers: Float64Array): number {
+  const sorted = Float64Array.from(numbers).sort();
+  const half = sorted.length >> 1;
+  const above = sorted[half] ?? Number.NaN;
+  return sorted.length % 2 === 1 ? above : ((sorted[half - 1] ?? above) + above) / 2;
 }
 
 /** K: where a bath should boil by what was told of it. */
@@ -65,34 +75,42 @@ export function bendOf(
   if (!(fastest > 0)) return undefined;
   // A misread reading can make the fastest too fast; a long hold leaves few that are fast at all.
   const slowest = sorted[Math.floor(sorted.length / 5)] ?? fastest;
-  const rates = Array.from({ length: 9 }, (_, i) => 0.5 * slowest * ((3.2 * fastest) / slowest) ** (i / 8));
+  const rates = Array.from({ length: 9 }, (_, i) => 0.5 * slowest * ((6 * fastest) / slowest) ** (i / 8));
 
-  const costOf = (time: number, rate: number, evaporates: number): number => {
-    const shape = list.map((reading) => {
+  const rest = new Float64Array(list.length);
+  const costOf = (time: number, rate: number, evaporates: number, climbs: number): number => {
+    list.forEach((reading, i) => {
       const toBoil = time - (reading.time - lag);
-      return toBoil > 0 ? -belowBoil(toBoil, { rate, evaporates, faster }) : climb * rate * -toBoil;
+      const shape =
+        toBoil > 0 ? -belowBoil(toBoil, { rate, evaporates, faster: lessLost }) : climbs * climb * rate * -toBoil;
+      rest[i] = reading.T - shape;
     });
-    const rest = list.map((reading, i) => reading.T - (shape[i] ?? 0));
-    const level = median(rest);
-    let cost = ((evaporates - 0.25) / 0.15) ** 2 / 2;
+    const level = middle(rest);
+    let cost = ((evaporates - 0.25) / 0.15) ** 2 / 2 + (Math.log(climbs) / 0.35) ** 2 / 2;
     if (expected) cost += huber((level - expected.T) / expected.u);
     for (const one of rest) cost += huber((one - level) / noise);
     return cost;
   };
   let best: Bend | undefined;
-  const look = (times: readonly number[], rates: readonly number[], shares: readonly number[]) => {
+  const look = (
+    times: readonly number[],
+    rates: readonly number[],
+    shares: readonly number[],
+    factors: readonly number[],
+  ) => {
     for (const time of times)
       for (const rate of rates)
-        for (const evaporates of shares) {
-          const cost = costOf(time, rate, evaporates);
-          if (!best || cost < best.cost) best = { time, rate, evaporates, cost };
-        }
+        for (const evaporates of shares)
+          for (const climbs of factors) {
+            const cost = costOf(time, rate, evaporates, climbs);
+            if (!best || cost < best.cost) best = { time, rate, evaporates, climbs, cost };
+          }
   };
   const span = Math.max(1, last.time - from);
   const times = Array.from({ length: 25 }, (_, i) => from + (span * i) / 24);
   const places = times.map((time) => {
     best = undefined;
-    look([time], rates, evaporating);
+    look([time], rates, evaporating, climbing);
     return best as Bend | undefined;
   });
   const least = Math.min(...places.map((place) => place?.cost ?? Infinity));
@@ -100,13 +118,14 @@ export function bendOf(
   // readings at the boil taken for a warm-up leave nothing to read the boil-off from.
   best = places.find((place) => (place?.cost ?? Infinity) < least + 3);
   for (let width = span / 24; width > 4 && best; width /= 2.5) {
-    const { time, rate, evaporates } = best;
-    const near = [-1, -0.5, 0, 0.5, 1];
+    const { time, rate, evaporates, climbs } = best;
+    const near = [-1, -0.4, 0, 0.4, 1];
     const fine = width / (span / 24);
     look(
       near.map((x) => time + x * width),
       near.map((x) => rate * Math.exp(0.3 * fine * x)),
       near.map((x) => Math.min(0.8, Math.max(0, evaporates + 0.12 * fine * x))),
+      [-1, 0, 1].map((x) => climbs * Math.exp(0.3 * fine * x)),
     );
   }
   return best?.time;
