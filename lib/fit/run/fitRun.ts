@@ -4,7 +4,7 @@ import { fitLine } from "../../bath/fitLine.ts";
 import { prepare } from "../../bath/prepare.ts";
 import { type Asked, type ReadOff, readOff } from "../../bath/readOff.ts";
 import type { Answer } from "../../bath/types.ts";
-import { readBalance, stretch } from "../../bath/waterBalance.ts";
+import { readBalance } from "../../bath/waterBalance.ts";
 import type { Run } from "../../log/types.ts";
 import type { Dimension } from "../../measure/types.ts";
 import { courseOfFit } from "./courseOfFit.ts";
@@ -17,6 +17,7 @@ import { logNextOf } from "./logNextOf.ts";
 import { parametersAsked, parametersOf } from "./parametersOf.ts";
 import { tooThin, untilOut, waterToTarget } from "./questions.ts";
 import { residualsOf } from "./residualsOf.ts";
+import { stretch } from "./stretch.ts";
 import { probablyMisread, probablyUnwritten } from "./suspected.ts";
 import type { FitGivens, FittedParameter, FittedRun } from "./types.ts";
 
@@ -82,7 +83,7 @@ export function fitRun(run: Run, givens: FitGivens): FittedRun {
     rows: [...warmRows(line), ...burner, ...depthFacts(prepared, line, givens)],
     suspects: fireSuspect(line),
   });
-  const balance = readBalance(prepared, fitted, givens);
+  const balance = readBalance(prepared, fitted, givens, stretch);
   const asked = parametersAsked(prepared, fitted, line, burner, left);
   const parameters = parametersOf(asked, fitted, line);
   const toTarget = waterToTarget(prepared, fitted, line, givens.target);

@@ -3,9 +3,9 @@ import type { FittedLine } from "../../bath/fitLine.ts";
 import type { Solved } from "../../bath/gaussianLine.ts";
 import type { Prepared } from "../../bath/prepare.ts";
 import { type Asked, readOff } from "../../bath/readOff.ts";
-import { stretch } from "../../bath/waterBalance.ts";
 import type { FireLine } from "./fireLine.ts";
 import { warmUpBefore } from "./fireLine.ts";
+import { stretch } from "./stretch.ts";
 import { type Supposed, supposedVariance } from "./supposed.ts";
 import type { FitGivens, LogNext } from "./types.ts";
 

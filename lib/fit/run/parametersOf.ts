@@ -4,11 +4,11 @@ import type { FittedLine } from "../../bath/fitLine.ts";
 import type { Fact } from "../../bath/gaussianLine.ts";
 import type { Prepared } from "../../bath/prepare.ts";
 import { type Asked, readOff } from "../../bath/readOff.ts";
-import { stretch } from "../../bath/waterBalance.ts";
 import { before } from "../../bath/waterLine.ts";
 import type { Dimension } from "../../measure/types.ts";
 import type { FireLine } from "./fireLine.ts";
 import { doubtAsked } from "./questions.ts";
+import { stretch } from "./stretch.ts";
 import { told } from "./told.ts";
 import type { FittedParameter, ParameterName } from "./types.ts";
 
