@@ -2,6 +2,7 @@ export type { LeastSquaresFit, LeastSquaresProblem, Loss, Numbers, Prior, Reason
 export { leastSquares } from "./leastSquares.ts";
 export { fitRun } from "./run/fitRun.ts";
 export type {
+  FitBurner,
   FitGivens,
   FittedMoment,
   FittedParameter,

@@ -5,6 +5,7 @@ import type { Fact, Row, Straight } from "../../bath/gaussianLine.ts";
 import type { Prepared } from "../../bath/prepare.ts";
 import { brineDensity } from "../../physics/index.ts";
 import type { Brine } from "../../physics/types.ts";
+import { burnerOf } from "./burnerOf.ts";
 import type { FireLine } from "./fireLine.ts";
 import type { FitGivens } from "./types.ts";
 
@@ -12,9 +13,6 @@ import type { FitGivens } from "./types.ts";
 const tankDoubt = 0.03;
 /** m: how well a stick tells the depth of a boiling liquid, at best. */
 const stick = 0.003;
-/** Share of the gross heat of an open flame that reaches the bath as boil: 0.35 and 0.10, with a skirt 0.55 and 0.10. */
-const open = { value: 0.35, u: 0.1 };
-const skirted = { value: 0.55, u: 0.1 };
 /** What walls and top lose of it, and how well that is known: of a hot open tank a tenth (a judgement). */
 const lost = { value: 0.1, u: 0.1 };
 
@@ -41,14 +39,12 @@ export function warmRows({ warming }: FireLine): readonly Row[] {
  */
 export function burnerFact(prepared: Prepared, line: FireLine, { burner }: Pick<FitGivens, "burner">): readonly Fact[] {
   if (!burner) return [];
-  const power = doubtful("burner", burner.power, 0.1);
-  if (!(power.value > 0)) throw new RangeError(`invalid burner: ${power.value} W; more than 0 W`);
-  const { value, u } = burner.skirted ? skirted : open;
+  const { heat } = burnerOf(burner);
   const shares = prepared.facts.fires.filter(({ time, share }) => time <= prepared.boil.time && share !== undefined);
   const share = shares.at(-1)?.share ?? 1;
   if (!(share > 0)) return [];
   const { evaporation, climbing } = line.heats;
-  const expected = (power.value * share * value * (1 - lost.value)) / (evaporation * (1 + climbing));
+  const expected = (heat.value * share * (1 - lost.value)) / (evaporation * (1 + climbing));
   const k = line.index.rate;
   return [
     {
@@ -57,7 +53,7 @@ export function burnerFact(prepared: Prepared, line: FireLine, { burner }: Pick<
       time: prepared.line.start,
       order: 0,
       y: Math.log(expected),
-      extra: (u / value) ** 2 + (power.u / power.value) ** 2 + lost.u ** 2,
+      extra: (heat.u / heat.value) ** 2 + lost.u ** 2,
       predict: (z) => {
         const by = new Float64Array(z.length);
         by[k] = prepared.line.rate.relative;

@@ -3,6 +3,7 @@ import { doubtful } from "../../bath/doubtful.ts";
 import type { Prepared } from "../../bath/prepare.ts";
 import type { Answer } from "../../bath/types.ts";
 import { surfaceLoss, wallLoss } from "../../physics/index.ts";
+import { burnerOf } from "./burnerOf.ts";
 import type { FitGivens } from "./types.ts";
 
 const power = { mass: 1, length: 2, time: -3 } as const;
@@ -53,7 +54,8 @@ export function wallsAndTop(
  */
 export function gasBurnt({ line, facts }: Prepared, { burner }: Pick<FitGivens, "burner">): Answer | undefined {
   if (!burner) return undefined;
-  const full = doubtful("burner", burner.power, 0.1);
+  const full = burnerOf(burner).power;
+  if (!full) return undefined;
   const first = facts.fires.filter(({ time, share }) => time <= line.start && share !== undefined).at(-1)?.share ?? 1;
   const burning = line.fire.done(
     line.end,

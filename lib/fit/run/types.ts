@@ -1,6 +1,15 @@
 import type { Answer, BalanceGivens, Doubtful } from "../../bath/types.ts";
 import type { Dimension } from "../../measure/types.ts";
 
+/**
+ * A burner at full fire: W of gas, gross heating value, alone or with how the flame is led (`skirted` where a skirt or
+ * flue keeps the gas along the tank) or the share that reaches the bath; or the heat that reaches it, W.
+ */
+export type FitBurner =
+  | Doubtful
+  | { readonly power: Doubtful; readonly skirted?: boolean; readonly efficiency?: Doubtful }
+  | { readonly heat: Doubtful };
+
 /** What the setup tells a fit. All of it may be absent; what is there sharpens the prior. */
 export interface FitGivens extends BalanceGivens {
   /** K. */
@@ -9,8 +18,7 @@ export interface FitGivens extends BalanceGivens {
   readonly band: number;
   /** Inside of the tank, m. */
   readonly tank?: { readonly length: Doubtful; readonly width: Doubtful; readonly depth?: Doubtful };
-  /** W of gas at full fire, gross heating value; `skirted` where a skirt or flue keeps the gas along the tank. */
-  readonly burner?: { readonly power: Doubtful; readonly skirted?: boolean };
+  readonly burner?: FitBurner;
   /** K and Pa of the air around the tank (default 293 K). */
   readonly air?: { readonly temperature?: number };
 }

@@ -86,6 +86,20 @@ describe("what a maker hands in", () => {
     );
   });
 
+  test.each([
+    [{ power: 15_000 }, 0.25, 0.4],
+    [15_000, 0.25, 0.4],
+    [{ power: 15_000, skirted: true }, 0.15, 0.3],
+    [{ power: 15_000, efficiency: 0.35 }, 0.15, 0.28],
+    [{ heat: 5000 }, 0.12, 0.25],
+  ])("fitRun(run, { burner: %j }) takes it for what it tells, and no more", (burner, least, most) => {
+    const heat = fitRun(runOf(steady()), { ...givens, burner }).parameters[0];
+    expect(heat?.name).toBe("heat into the bath");
+    const relative = (heat?.prior.standardUncertainty ?? 0) / (heat?.prior.value ?? 1);
+    expect(relative).toBeGreaterThan(least);
+    expect(relative).toBeLessThan(most);
+  });
+
   test("fitRun(run, givens) stays finite whatever the readings are", () => {
     fc.assert(
       fc.property(
