@@ -3,6 +3,7 @@ import Papa from "papaparse";
 import { readLog, waterBalance } from "../../lib/index.ts";
 import { given, type Line, notebook, openLines, worked } from "../../lib/lines/index.ts";
 import type { Run } from "../../lib/log/types.ts";
+import { bathForPython, fitLogged, fitWritten, loggedForPython, ninetyMinutes, writtenForPython } from "./bath.ts";
 import { fitNist } from "./nist.ts";
 
 /** A piece of work; `times` is how often one call of it does the work. */
@@ -167,6 +168,36 @@ export const comparisons: readonly Comparison[] = [
     means: "what our own least squares costs beside the usual one; both get 6 digits of every parameter",
     does: { work: fitNist },
     yardstick: { python: "nist.py" },
+    runs: 5,
+  },
+  {
+    name: "90 min of a simulated bath in steps of 10 s",
+    over: "SciPy's solve_ivp on the same bath, at the same 541 times",
+    means: "ours should be 50 times as fast or more (0.02), and its temperatures the same within 0.005 °F",
+    does: {
+      times: 50,
+      work: () => {
+        for (let i = 0; i < 50; i += 1) ninetyMinutes();
+      },
+    },
+    yardstick: { python: "bath.py", words: [bathForPython()] },
+    runs: 7,
+  },
+  {
+    name: "fit of a log of 40 rows",
+    over: "SciPy's least_squares of a constant rate to the same log",
+    means: "what every doubt, pours that were not written and readings that do not belong cost beside the plainest fit",
+    does: { work: fitWritten },
+    yardstick: { python: "line.py", words: [writtenForPython()] },
+    runs: 9,
+  },
+  {
+    name: "fit of 2 h at 1 Hz (7,200 rows)",
+    over: "SciPy's least_squares around a simulation of the same log",
+    means:
+      "what it saves to weigh a straightened line of thinned rows instead of simulating (SciPy's fit has no doubts of pours, cup or salts, and weighs no explanations)",
+    does: { work: fitLogged },
+    yardstick: { python: "simulated.py", words: [loggedForPython()] },
     runs: 5,
   },
 ];

@@ -12,19 +12,20 @@ const { module } = await runnerImport(cases, { configFile: false, logLevel: "err
 /** A Python that has NumPy and SciPy; undefined where there is none. */
 const python = ["python3", "python"].find((name) => spawnSync(name, ["-c", "import numpy, scipy"]).status === 0);
 
-/** ms that one doing took in Python, as the script measured it: the last line that it prints. */
+/** ms that one doing took in Python, as the script measured it: the last line that it prints; and the lines before. */
 function onceInPython(script, words) {
   const path = fileURLToPath(new URL(script, import.meta.url));
   // No compiled copies beside the sources.
   const { status, stdout, stderr } = spawnSync(python, ["-B", path, ...words], { encoding: "utf8" });
-  const ms = Number(stdout?.trim().split("\n").at(-1) || Number.NaN);
+  const lines = stdout?.trim().split("\n") ?? [];
+  const ms = Number(lines.pop() || Number.NaN);
   if (status !== 0 || !(ms > 0)) throw new Error(`invalid time from ${script}: ${stdout}${stderr}`);
-  return ms;
+  return { ms, says: lines };
 }
 
 /** ms that one doing of the work takes. */
 async function once({ work, times = 1, python: script, words = [] }) {
-  if (script) return onceInPython(script, words);
+  if (script) return onceInPython(script, words).ms;
   const start = performance.now();
   await work();
   return (performance.now() - start) / times;
@@ -43,13 +44,14 @@ for (const { name, over, means, does, yardstick, runs } of module.comparisons) {
     continue;
   }
   await once(does);
-  await once(yardstick);
+  const says = yardstick.python ? onceInPython(yardstick.python, yardstick.words ?? []).says : [];
+  if (!yardstick.python) await once(yardstick);
   const pairs = [];
   // In turns, so that a busy machine slows both alike.
   for (let run = 0; run < runs; run += 1) pairs.push([await once(does), await once(yardstick)]);
   const ratio = middle(pairs.map(([a, b]) => a / b));
   rows.push([name, say(middle(pairs.map(([a]) => a))), over, say(middle(pairs.map(([, b]) => b))), say(ratio)]);
-  meanings.push(`${name}: ${means}`);
+  meanings.push([`${name}: ${means}`, ...says].join("\n  "));
 }
 const widths = rows[0].map((_, column) => Math.max(...rows.map((row) => row[column].length)));
 for (const row of rows) {
