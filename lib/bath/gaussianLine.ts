@@ -73,7 +73,9 @@ const wanderings = [
 
 /** s²: covariance of the gusts between two times after the first boil. */
 export function gustsBetween(s: number, t: number): number {
-  return gusts.reduce((sum, { u, tau }) => sum + u * u * gustCovariance(s, t, tau), 0);
+  let sum = 0;
+  for (const { u, tau } of gusts) sum += u * u * gustCovariance(s, t, tau);
+  return sum;
 }
 
 /** What the times of the rows alone say: gusts and wandering between each two. */

@@ -35,20 +35,19 @@ export interface ReadOff {
  */
 export function under(asked: Asked, solved: Solved) {
   const { straight, factor, weighed } = solved;
-  const q = new Float64Array(straight.rows.length);
-  straight.rows.forEach((row, i) => {
-    let sum = dot(straight.slopes[i] as Float64Array, asked.by);
-    if (row.kind === "reading" && asked.gust.by !== 0) {
-      sum +=
-        asked.gust.by *
-        -at(straight.perKilogram, i) *
-        straight.rate *
-        gustsBetween(row.time - straight.start, asked.gust.time);
+  const { rows, slopes, perKilogram, rate, start } = straight;
+  const { by, time } = asked.gust;
+  const q = new Float64Array(rows.length);
+  for (let i = 0; i < rows.length; i++) {
+    const row = rows[i] as (typeof rows)[number];
+    let sum = dot(slopes[i] as Float64Array, asked.by);
+    if (row.kind === "reading" && by !== 0) {
+      sum += by * -at(perKilogram, i) * rate * gustsBetween(row.time - start, time);
     }
     q[i] = sum;
-  });
+  }
   const gain = solve(factor, q);
-  const own = dot(asked.by, asked.by) + asked.gust.by ** 2 * gustsBetween(asked.gust.time, asked.gust.time);
+  const own = dot(asked.by, asked.by) + (by === 0 ? 0 : by ** 2 * gustsBetween(time, time));
   return {
     mean: asked.value - dot(asked.by, straight.z) + dot(q, weighed),
     variance: Math.max(1e-12, own - dot(q, gain)),

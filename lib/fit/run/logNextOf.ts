@@ -2,11 +2,11 @@ import { at } from "../../bath/at.ts";
 import type { FittedLine } from "../../bath/fitLine.ts";
 import type { Solved } from "../../bath/gaussianLine.ts";
 import type { Prepared } from "../../bath/prepare.ts";
-import { type Asked, readOff } from "../../bath/readOff.ts";
+import { type Asked, doubtUnder, readOff } from "../../bath/readOff.ts";
 import type { FireLine } from "./fireLine.ts";
 import { warmUpBefore } from "./fireLine.ts";
 import { stretch } from "./stretch.ts";
-import { type Supposed, supposedVariance } from "./supposed.ts";
+import { type Supposed, supposedVariances } from "./supposed.ts";
 import type { FitGivens, LogNext } from "./types.ts";
 
 interface Proposal extends Supposed {
@@ -151,12 +151,12 @@ interface Width {
 
 function widthNow(asked: Asked, fitted: FittedLine, line: FireLine, solved: Solved): Width {
   const read = readOff(asked, fitted.trial, line.doubts, stretch);
-  return { now: (read.high - read.low) / 2, base: 1.96 * Math.sqrt(supposedVariance(asked, solved, {})) };
+  return { now: (read.high - read.low) / 2, base: 1.96 * doubtUnder(asked, solved) };
 }
 
 /** Half-width then: what the proposal leaves of the line's own doubt, and the doubt about what was not written. */
-function widthThen(asked: Asked, width: Width, solved: Solved, proposal: Proposal): number {
-  const half = 1.96 * Math.sqrt(supposedVariance(asked, solved, proposal));
+function widthThen(variance: number, width: Width, proposal: Proposal): number {
+  const half = 1.96 * Math.sqrt(variance);
   const unwritten = proposal.settlesPours ? 0 : Math.sqrt(Math.max(0, width.now ** 2 - width.base ** 2));
   return Math.min(width.now, Math.hypot(half, unwritten));
 }
@@ -185,8 +185,9 @@ export function logNextOf(
   const water = widthNow(asked.waterToTarget, fitted, line, solved);
   return proposals(prepared, fitted, line, givens)
     .map((proposal) => {
-      const thenBoilOff = widthThen(asked.lnBoilOff, boilOff, solved, proposal);
-      const thenWater = widthThen(asked.waterToTarget, water, solved, proposal);
+      const [ofBoilOff = 0, ofWater = 0] = supposedVariances([asked.lnBoilOff, asked.waterToTarget], solved, proposal);
+      const thenBoilOff = widthThen(ofBoilOff, boilOff, proposal);
+      const thenWater = widthThen(ofWater, water, proposal);
       return {
         what: proposal.what,
         how: proposal.how,

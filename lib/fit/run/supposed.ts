@@ -79,20 +79,29 @@ function shrunk(straight: Straight, shrinks: ReadonlyMap<number, number>): Strai
 }
 
 /**
- * Variance of a number if this log had told more. It hangs on what is seen and how well, not on what the readings say,
+ * Variances of numbers if this log had told more. It hangs on what is seen and how well, not on what the readings say,
  * so it can be worked out before anything is logged.
  *
- * @param asked the number
+ * @param asked the numbers
  * @param solved the line solved for the log's noise
  * @param supposed what would be known besides
- * @returns the variance of the number, in its unit squared
- * @example supposedVariance(asked, solved, { shrinks: new Map([[2, 0.2]]) })
+ * @returns the variance of each number, in its unit squared
+ * @example supposedVariances([asked], solved, { shrinks: new Map([[2, 0.2]]) })
  */
-export function supposedVariance(asked: Asked, solved: Solved, supposed: Supposed): number {
-  const shrinks = supposed.shrinks ?? new Map<number, number>();
-  let straight = withSeen(solved.straight, supposed.sees ?? []);
-  straight = shrunk(straight, shrinks);
-  const by = Float64Array.from(asked.by);
-  for (const [k, factor] of shrinks) by[k] = factor * at(by, k);
-  return under({ ...asked, by }, solveStraight(straight, solved.sigma)).variance;
+export function supposedVariances(
+  asked: readonly Asked[],
+  solved: Solved,
+  { shrinks, sees }: Supposed,
+): readonly number[] {
+  // Nothing more is known: the line is solved already.
+  if (!shrinks && !sees) return asked.map((one) => under(one, solved).variance);
+  let { straight } = solved;
+  if (sees) straight = withSeen(straight, sees);
+  if (shrinks) straight = shrunk(straight, shrinks);
+  const then = solveStraight(straight, solved.sigma);
+  return asked.map((one) => {
+    const by = Float64Array.from(one.by);
+    for (const [k, factor] of shrinks ?? []) by[k] = factor * at(by, k);
+    return under({ ...one, by }, then).variance;
+  });
 }
