@@ -1,13 +1,31 @@
 // Ratios of two pieces of work measured in turns in one run: npm run bench. They tell where time goes, pass or fail nothing.
 import { spawnSync } from "node:child_process";
+import { copyFileSync, mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { performance } from "node:perf_hooks";
-import { fileURLToPath } from "node:url";
+import { fileURLToPath, pathToFileURL } from "node:url";
 import { installMissing } from "../../notebooks/installMissing.mjs";
 
 installMissing();
-const { runnerImport } = await import("vite");
-const cases = fileURLToPath(new URL("./cases.ts", import.meta.url));
-const { module } = await runnerImport(cases, { configFile: false, logLevel: "error" });
+const { build } = await import("vite");
+const built = mkdtempSync(join(tmpdir(), "bench-built-"));
+process.on("exit", () => rmSync(built, { recursive: true, force: true }));
+// Bundled as the page is: run module by module, each call across files costs more than the work of a small function.
+await build({
+  configFile: false,
+  logLevel: "error",
+  root: fileURLToPath(new URL("../..", import.meta.url)),
+  build: {
+    ssr: fileURLToPath(new URL("./cases.ts", import.meta.url)),
+    outDir: built,
+    rollupOptions: { output: { entryFileNames: "cases.mjs" } },
+  },
+  ssr: { noExternal: true },
+});
+// What a bundled module reads from beside itself.
+copyFileSync(new URL("../published/nistNonlinear.json", import.meta.url), join(built, "nistNonlinear.json"));
+const module = await import(pathToFileURL(join(built, "cases.mjs")).href);
 
 /** A Python that has NumPy and SciPy; undefined where there is none. */
 const python = ["python3", "python"].find((name) => spawnSync(name, ["-c", "import numpy, scipy"]).status === 0);
