@@ -13,6 +13,10 @@ export interface More {
   readonly line?: WaterLine;
   readonly rows?: readonly Row[];
   readonly suspects?: (straight: Straight) => readonly Suspect[];
+  /** K: one reading's noise, where it is known. */
+  readonly noise?: number;
+  /** Standard deviation of the ln of the gaps between pours, where the maker's rhythm is known. */
+  readonly rhythm?: number;
 }
 
 export interface FittedLine {
@@ -101,7 +105,14 @@ export function fitLine(prepared: Prepared, more: More = {}): FittedLine {
 
   const lastReading = g.blocks[g.blocks.length - 1]?.time ?? g.end;
   const lnFire = g.fire.told.map(({ lnFactor }) => lnFactor);
-  const missing = unwrittenPours(g.pours, g.start, lastReading, g.pourTime, (time) => g.fire.done(time, lnFire));
+  const missing = unwrittenPours(
+    g.pours,
+    g.start,
+    lastReading,
+    g.pourTime,
+    (time) => g.fire.done(time, lnFire),
+    more.rhythm,
+  );
   const pourTimes = new Map<number, number>();
   const suspects: Suspect[] = missing.map((pour, index) => {
     pourTimes.set(index, (pour.from + pour.to) / 2);
@@ -151,7 +162,10 @@ export function fitLine(prepared: Prepared, more: More = {}): FittedLine {
   const misreadings = suspects.length;
   suspects.push(...(more.suspects?.(straight) ?? []));
   const trial = explain(
-    noises.map(({ sigma, prior }) => ({ solved: solveStraight(straight, sigma), lnPrior: Math.log(prior) })),
+    (more.noise === undefined ? noises : [{ sigma: more.noise, prior: 1 }]).map(({ sigma, prior }) => ({
+      solved: solveStraight(straight, sigma),
+      lnPrior: Math.log(prior),
+    })),
     suspects,
     g.pours.length,
     400,

@@ -27,6 +27,7 @@ function normal(x: number, mean: number, sd: number): number {
  * @param end s, last reading
  * @param pourTime s, how well the times were written
  * @param burnt s of first fire done by a time: on a smaller fire makers pour less often
+ * @param rhythm standard deviation of the ln of the gaps, where it is known
  * @example unwrittenPours([], 0, 3600, 3) // []: without a rhythm nothing can be missing
  */
 export function unwrittenPours(
@@ -35,6 +36,7 @@ export function unwrittenPours(
   end: number,
   pourTime: number,
   burnt: (time: number) => number = (time) => time,
+  rhythm?: number,
 ): Unwritten[] {
   if (pours.length === 0 || pours.some((pour) => pour.duration > 0)) return [];
   const times = pours.map((pour) => pour.time);
@@ -47,7 +49,7 @@ export function unwrittenPours(
   const logs = gaps.map((gap) => Math.log(gap / middle));
   const away = gaps.length >= 3 ? 1.4826 * median(logs.map(Math.abs)) : 0.6;
   const rounding = pourTime / middle;
-  const sd = Math.hypot(Math.max(0.12, away * (1 + 2 / Math.max(1, gaps.length))), rounding);
+  const sd = Math.hypot(rhythm ?? Math.max(0.12, away * (1 + 2 / Math.max(1, gaps.length))), rounding);
   const density = (gap: number) => {
     const x = Math.log(Math.max(1, gap) / middle);
     return ((1 - 0.15) * normal(x, 0, sd) + 0.15 * normal(x, 0, 1)) / Math.max(1, gap);

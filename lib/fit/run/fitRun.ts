@@ -1,57 +1,6 @@
-import { answerOf } from "../../bath/answer.ts";
-import { steamAsked } from "../../bath/asked.ts";
-import { fitLine } from "../../bath/fitLine.ts";
-import { prepare } from "../../bath/prepare.ts";
-import { type Asked, type ReadOff, readOff } from "../../bath/readOff.ts";
-import type { Answer } from "../../bath/types.ts";
-import { readBalance } from "../../bath/waterBalance.ts";
 import type { Run } from "../../log/types.ts";
-import type { Dimension } from "../../measure/types.ts";
-import { courseOfFit } from "./courseOfFit.ts";
-import { covarianceOf } from "./covarianceOf.ts";
-import { burnerFact, depthFacts, fireSuspect, warmRows } from "./factsOf.ts";
-import { afterWarmUp, fireLine } from "./fireLine.ts";
-import { gasBurnt, wallsAndTop } from "./heatLost.ts";
-import { heatWent } from "./heatWent.ts";
-import { logNextOf } from "./logNextOf.ts";
-import { parametersAsked, parametersOf } from "./parametersOf.ts";
-import { tooThin, untilOut, waterToTarget } from "./questions.ts";
-import { residualsOf } from "./residualsOf.ts";
-import { stretch } from "./stretch.ts";
-import { probablyMisread, probablyUnwritten } from "./suspected.ts";
-import type { FitGivens, FittedParameter, FittedRun } from "./types.ts";
-
-function plainAnswer(read: ReadOff, dimension: Dimension, least: number): Answer {
-  const within = (x: number) => Math.max(least, x);
-  return answerOf(within(read.median), [within(read.low), within(read.high)], dimension, read.sources);
-}
-
-/** Time in the band as far as it may be below the band already: out of it is 0. */
-function orBelow(above: Answer, thin: ReadOff): Answer {
-  const [low, high] = above.interval95;
-  if (thin.low > 0) return answerOf(0, [0, 0], above.measured.dimension, new Map());
-  const value = thin.median > 0 ? 0 : above.value;
-  return answerOf(value, [thin.high > 0 ? 0 : low, high], above.measured.dimension, above.measured.components);
-}
-
-/** The fire flickers on: what it does next is known no better than its gusts. */
-function withGusts(asked: Asked, read: ReadOff): ReadOff {
-  const u = 0.1 * Math.abs(asked.value);
-  const widen = Math.hypot(1, u / Math.max(1e-9, read.u));
-  return {
-    median: read.median,
-    u: read.u * widen,
-    low: read.median + widen * (read.low - read.median),
-    high: read.median + widen * (read.high - read.median),
-    sources: new Map([...read.sources, ["fire", Math.hypot(read.sources.get("fire") ?? 0, u)]]),
-  };
-}
-
-function answerNamed(parameters: readonly FittedParameter[], name: FittedParameter["name"]): Answer {
-  const found = parameters.find((one) => one.name === name);
-  if (!found) throw new Error(`missing parameter: ${name}`);
-  return found.answer;
-}
+import { fitKnowing } from "./fitKnowing.ts";
+import type { FitGivens, FittedRun } from "./types.ts";
 
 /**
  * Fits the boiling bath to one run's log: the heat of the fire, the water, how the bath departs from the published
@@ -75,43 +24,5 @@ function answerNamed(parameters: readonly FittedParameter[], name: FittedParamet
  * fitRun(run, { salts, pressure: 101_325, target: 417.6, band: 1.1 }).boilOff.value // 0.00039
  */
 export function fitRun(run: Run, givens: FitGivens): FittedRun {
-  const { prepared, left } = afterWarmUp(prepare(run, givens), givens.water !== undefined);
-  const line = fireLine(prepared);
-  const burner = burnerFact(prepared, line, givens);
-  const fitted = fitLine(prepared, {
-    line,
-    rows: [...warmRows(line), ...burner, ...depthFacts(prepared, line, givens)],
-    suspects: fireSuspect(line),
-  });
-  const balance = readBalance(prepared, fitted, givens, stretch);
-  const asked = parametersAsked(prepared, fitted, line, burner, left);
-  const parameters = parametersOf(asked, fitted, line);
-  const toTarget = waterToTarget(prepared, fitted, line, givens.target);
-  const out = untilOut(prepared, fitted, line, givens.target + givens.band);
-  const ask = (one: Asked) => readOff(one, fitted.trial, line.doubts, stretch);
-  const { start, end } = prepared.line;
-  return {
-    boilOff: balance.boilOff,
-    water: answerNamed(parameters, "water at the start"),
-    boilingPointOffset: answerNamed(parameters, "boiling point offset"),
-    parameters,
-    covariance: { names: parameters.map(({ name }) => name), matrix: covarianceOf(asked, fitted) },
-    makeUp: balance.makeUp,
-    waterToTarget: plainAnswer(ask(toTarget), { mass: 1 }, -Infinity),
-    untilOutOfBand: orBelow(
-      plainAnswer(withGusts(out, ask(out)), { time: 1 }, 0),
-      ask(tooThin(prepared, fitted, line, givens.target - givens.band)),
-    ),
-    probablyUnwritten: probablyUnwritten(run, prepared, fitted),
-    probablyMisread: probablyMisread(run, prepared, fitted),
-    residuals: residualsOf(prepared, fitted, line),
-    logNext: logNextOf(prepared, fitted, line, givens, {
-      lnBoilOff: steamAsked(fitted, start, end),
-      waterToTarget: toTarget,
-    }),
-    course: courseOfFit(prepared, fitted, line),
-    heat: heatWent(prepared, line, balance, wallsAndTop(prepared, givens), gasBurnt(prepared, givens)),
-    firstBoil: balance.firstBoil,
-    remarks: balance.remarks,
-  };
+  return fitKnowing(run, givens, {});
 }

@@ -7,9 +7,16 @@ export interface Said {
 }
 
 /** The quantities that are judged, by their names in a fit's result. */
-export type AnswerName = "boilOff" | "makeUp" | "waterStart" | "waterEnd" | "waterToTarget" | "untilOutOfBand";
+export type AnswerName =
+  | "boilOff"
+  | "makeUp"
+  | "water"
+  | "waterStart"
+  | "waterEnd"
+  | "waterToTarget"
+  | "untilOutOfBand";
 
-/** Any of the answers; `waterStart` is the water at the first boil. */
+/** Any of the answers; `water` is that at the first row, `waterStart` that at the first boil. */
 export type Fit = (log: LogForFit) => Partial<Readonly<Record<AnswerName, Said>>>;
 
 interface Question {
@@ -25,6 +32,7 @@ const flOz = 0.0295735295625 * 0.9982;
 export const questions: Readonly<Record<AnswerName, Question>> = {
   boilOff: { truth: ({ boilOff }) => boilOff, per: "truth", unit: "%" },
   makeUp: { truth: ({ makeUp }) => makeUp, per: "truth", unit: "%" },
+  water: { truth: ({ waterAtFirstRow }) => waterAtFirstRow, per: "truth", unit: "%" },
   waterStart: { truth: ({ waterAtBoil }) => waterAtBoil, per: "truth", unit: "%" },
   waterEnd: { truth: ({ waterAtEnd }) => waterAtEnd, per: "truth", unit: "%" },
   waterToTarget: { truth: ({ waterToTarget }) => waterToTarget, per: flOz, unit: "fl oz" },

@@ -1,4 +1,5 @@
 import type { LogForFit } from "../../../data/generator/inventLogForFit.ts";
+import type { Known } from "../../../lib/fit/run/knownOf.ts";
 import type { FitGivens } from "../../../lib/fit/run/types.ts";
 import type { Entry, Run } from "../../../lib/log/types.ts";
 import { entry } from "../bath/logs.ts";
@@ -93,4 +94,16 @@ export function oracleRun({ truth, kind }: LogForFit, run: Run, oracle: Oracle):
 
 function withMass(row: Entry, mass: number): Entry {
   return row.quantity ? { ...row, quantity: { ...row.quantity, si: mass } } : row;
+}
+
+/** Lag, mixing, noise, fire and pouring habit as they truly were. */
+export function knownOf({ truth }: LogForFit): Known {
+  const { fire } = truth;
+  return {
+    lag: truth.lag,
+    mixing: truth.mixing,
+    noise: truth.noise.sd,
+    fire: (time) => fire[Math.min(fire.length - 1, Math.max(0, Math.round(time)))] ?? 0,
+    rhythm: truth.regular ?? "irregular",
+  };
 }
