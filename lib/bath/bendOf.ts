@@ -8,6 +8,7 @@ const climbing = [0.6, 1, 1.6] as const;
 const lessLost = 0.12;
 /** K: how far one reading is off by itself; beyond three of it a reading counts no more than linearly (Huber). */
 const noise = 0.4;
+const gusts = 0.04;
 const mostReadings = 40;
 
 interface Bend {
@@ -26,10 +27,12 @@ function middle(numbers: Float64Array): number {
   return sorted.length % 2 === 1 ? above : ((sorted[half - 1] ?? above) + above) / 2;
 }
 
-/** K: where a bath should boil by what was told of it. */
+/** What the rest of the log makes likely. */
 export interface Expected {
-  readonly T: number;
-  readonly u: number;
+  /** K: where the bath should boil by what was told of its water, and how well that is known. */
+  readonly boils?: { readonly T: number; readonly u: number };
+  /** K/s by which its boiling point climbs left alone, by the pours that held it; good to a factor of 1.5. */
+  readonly climbs?: number;
 }
 
 function huber(x: number): number {
@@ -51,7 +54,8 @@ function thin(readings: readonly Reading[]): readonly Reading[] {
  * @param climb K by which the boiling point climbs for each K that the same heat would warm the bath, some 0.08
  * @param lag s, of the thermometer
  * @param from s, the earliest that is thought of
- * @param expected where it should boil by what was told of its water
+ * @param expected what the rest of the log makes likely
+ * @param margin of ln likelihood: of places that are so nearly as likely the earliest is taken
  * @returns s, when it boiled; undefined where no bend can be found
  * @example bendOf(facts.readings, 0.08, 15, 0)
  */
@@ -60,7 +64,8 @@ export function bendOf(
   climb: number,
   lag: number,
   from: number,
-  expected?: Expected,
+  expected: Expected = {},
+  margin = 0,
 ): number | undefined {
   const list = thin(readings);
   const first = list[0];
@@ -78,17 +83,24 @@ export function bendOf(
   const rates = Array.from({ length: 9 }, (_, i) => 0.5 * slowest * ((6 * fastest) / slowest) ** (i / 8));
 
   const rest = new Float64Array(list.length);
+  const off = new Float64Array(list.length);
   const costOf = (time: number, rate: number, evaporates: number, climbs: number): number => {
     list.forEach((reading, i) => {
       const toBoil = time - (reading.time - lag);
       const shape =
         toBoil > 0 ? -belowBoil(toBoil, { rate, evaporates, faster: lessLost }) : climbs * climb * rate * -toBoil;
       rest[i] = reading.T - shape;
+      // Gusts of a tenth for some ten minutes leave a warming bath ahead or behind, more the further it is from its boil.
+      off[i] = Math.hypot(noise, toBoil > 0 ? gusts * rate * Math.sqrt(1200 * Math.min(toBoil, 3600)) : 0);
     });
     const level = middle(rest);
     let cost = ((evaporates - 0.25) / 0.15) ** 2 / 2 + (Math.log(climbs) / 0.35) ** 2 / 2;
-    if (expected) cost += huber((level - expected.T) / expected.u);
-    for (const one of rest) cost += huber((one - level) / noise);
+    if (expected.boils) cost += huber((level - expected.boils.T) / expected.boils.u);
+    if (expected.climbs) cost += huber(Math.log((climbs * climb * rate) / expected.climbs) / 0.4);
+    rest.forEach((one, i) => {
+      const u = off[i] as number;
+      cost += huber((one - level) / u) + Math.log(u / noise);
+    });
     return cost;
   };
   let best: Bend | undefined;
@@ -114,9 +126,7 @@ export function bendOf(
     return best as Bend | undefined;
   });
   const least = Math.min(...places.map((place) => place?.cost ?? Infinity));
-  // Of places that are about as likely the earliest: readings of a warm-up taken for boiling stand out as misread, but
-  // readings at the boil taken for a warm-up leave nothing to read the boil-off from.
-  best = places.find((place) => (place?.cost ?? Infinity) < least + 3);
+  best = places.find((place) => (place?.cost ?? Infinity) <= least + margin);
   for (let width = span / 24; width > 4 && best; width /= 2.5) {
     const { time, rate, evaporates, climbs } = best;
     const near = [-1, -0.4, 0, 0.4, 1];

@@ -6,6 +6,8 @@ const leastShare = 0.02;
 
 /** The fastest boil-off that is still thought of where a log says nothing: 3 % of the water a minute (judgement). */
 const fastest = 0.03 / 60;
+/** What a bath on a usual fire boils off, of its water (judgement): a log that contradicts itself is not believed beyond it. */
+const usual = 0.004 / 60;
 
 function middle(numbers: readonly number[]): number {
   const sorted = [...numbers].sort((a, b) => a - b);
@@ -51,6 +53,7 @@ export function contradiction(points: WaterBalance["points"], from: number, wate
 export function asWideAsUnknown(boilOff: Answer, water: number): Answer {
   const high = Math.max(boilOff.interval95[1], fastest * water);
   const components = new Map(boilOff.measured.components);
-  components.set("what was not written down", (high - boilOff.value) / 1.96);
-  return answerOf(boilOff.value, [boilOff.interval95[0], high], boilOff.measured.dimension, components);
+  const value = Math.max(boilOff.interval95[0], Math.min(boilOff.value, usual * water));
+  components.set("what was not written down", (high - value) / 1.96);
+  return answerOf(value, [boilOff.interval95[0], high], boilOff.measured.dimension, components);
 }

@@ -28,7 +28,7 @@ const notYet =
  * @param lowest K, below which the bath cannot have been boiling
  * @param firstRow s, the first reading that counts, before thinning
  * @param climb K by which the boiling point climbs for each K that the same heat would warm the bath
- * @param expected K, where the water that was told would boil, and how well that is known
+ * @param expected what was told of the water and what was poured make likely
  * @example firstBoil(facts, facts.readings, () => 0.005, 380, 0, 0.08).time
  */
 export function firstBoil(
@@ -52,8 +52,18 @@ export function firstBoil(
   const cold = readings[last] as Reading;
   const warm = readings[last + 1];
   if (!warm) return { time: Infinity, before: readings.length, from: "kink" };
+  // Without pours, readings at the boil taken for a warm-up would leave nothing to read the boil-off from, while
+  // readings of a warm-up taken for boiling stand out as misread.
+  const margin = firstPour === Infinity ? 3 : 0;
   const start = before(Math.min(firstPour, cutAfter(facts, cold.time)) + 1);
-  const bend = bendOf(readings.slice(lastChange(facts, readings, cold.time), start), climb, lag, firstRow, expected);
+  const bend = bendOf(
+    readings.slice(lastChange(facts, readings, cold.time), start),
+    climb,
+    lag,
+    firstRow,
+    expected,
+    margin,
+  );
   if (bend !== undefined) {
     // Two readings have to be left at the boil, or nothing can be said of it; and nobody pours much before it boils.
     const latest = readings[readings.length - 2]?.time ?? bend;

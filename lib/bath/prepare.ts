@@ -127,9 +127,17 @@ export function prepare(run: Run, givens: BalanceGivens): Prepared {
   const rise = likelyRise(thinned, facts.pours, slope, poured / span / waterGuess);
   const ratio = Math.exp(curve.lnRatio(upper - thermometer.offset));
   const climbs = ((1 + ratio) * bathHeat * slope) / steamHeat;
-  const expected = told && {
-    T: curve.boils(Math.log(total / told.value)) + thermometer.offset,
-    u: Math.hypot((told.u / told.value) * slope, thermometer.u, 2.2),
+  const begun = facts.pours[0]?.time ?? facts.end;
+  const expected = {
+    ...(told && {
+      boils: {
+        T: curve.boils(Math.log(total / told.value)) + thermometer.offset,
+        u: Math.hypot((told.u / told.value) * slope, thermometer.u, 2.2),
+      },
+    }),
+    ...(facts.pours.length >= 3 && facts.end > begun + 600
+      ? { climbs: (slope * poured) / (facts.end - begun) / waterGuess }
+      : {}),
   };
   const boil = firstBoil(facts, thinned, rise, plainWater + 2, believed[0]?.time ?? 0, climbs / (1 + climbs), expected);
   const fire = fireHistory(facts.fires, boil.time, facts.end);

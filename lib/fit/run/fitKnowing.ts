@@ -78,7 +78,9 @@ export function fitKnowing(run: Run, givens: FitGivens, known: Known): FittedRun
     ...(known.noise === undefined ? {} : { noise: known.noise }),
     ...(known.rhythm === undefined ? {} : { rhythm: known.rhythm === "irregular" ? irregular : known.rhythm }),
   });
-  const balance = readBalance(prepared, fitted, givens, stretch);
+  // Minutes in the band are the water balance's to say; without a target they are not worked out twice.
+  const { target: _target, band: _band, ...untargeted } = givens;
+  const balance = readBalance(prepared, fitted, untargeted, stretch);
   const asked = parametersAsked(prepared, fitted, line, burner, left).filter(({ asked: { by } }) =>
     [...held.keys()].every((k) => at(by, k) === 0),
   );
