@@ -4,8 +4,8 @@ import type { Answer, WaterBalance } from "./types.ts";
 /** Share of the water that must seem to come from nowhere before a log is said to contradict itself. */
 const leastShare = 0.02;
 
-/** The fastest boil-off that is still thought of where a log says nothing: 3 % of the water a minute (judgement). */
-const fastest = 0.03 / 60;
+/** The fastest boil-off that is still thought of where a log says nothing: 2 % of the water a minute (judgement). */
+const fastest = 0.02 / 60;
 /** What a bath on a usual fire boils off, of its water (judgement): a log that contradicts itself is not believed beyond it. */
 const usual = 0.004 / 60;
 
@@ -48,12 +48,14 @@ export function contradiction(points: WaterBalance["points"], from: number, wate
  *
  * @param boilOff kg/s
  * @param water kg in the tank at the start
- * @example asWideAsUnknown(boilOff, 8).interval95[1] // 0.004 or more
+ * @example asWideAsUnknown(boilOff, 8).interval95[1] // 0.00267
  */
 export function asWideAsUnknown(boilOff: Answer, water: number): Answer {
-  const high = Math.max(boilOff.interval95[1], fastest * water);
-  const components = new Map(boilOff.measured.components);
-  const value = Math.max(boilOff.interval95[0], Math.min(boilOff.value, usual * water));
+  const high = fastest * water;
+  const low = Math.min(boilOff.interval95[0], 0.5 * usual * water);
+  const value = Math.max(low, Math.min(boilOff.value, usual * water));
+  const scale = Math.min(1, value / boilOff.value);
+  const components = new Map([...boilOff.measured.components].map(([source, u]) => [source, scale * u]));
   components.set("what was not written down", (high - value) / 1.96);
-  return answerOf(value, [boilOff.interval95[0], high], boilOff.measured.dimension, components);
+  return answerOf(value, [low, high], boilOff.measured.dimension, components);
 }
