@@ -59,3 +59,29 @@ export function asWideAsUnknown(boilOff: Answer, water: number): Answer {
   components.set("what was not written down", (high - value) / 1.96);
   return answerOf(value, [low, high], boilOff.measured.dimension, components);
 }
+
+/** ln: beyond this doubt the middle of an answer, worked out along straight lines, says nothing any more. */
+const hardlyKnown = 0.7;
+/** What fires boil off of a bath's water, least and most (judgement): 0.1 and 1.2 % a minute. */
+const span = [0.001 / 60, 0.012 / 60] as const;
+
+/**
+ * A boil-off that the log hardly tells, brought within what fires usually do: the value, and an interval no wider than
+ * the fastest that is thought of.
+ *
+ * @param boilOff kg/s
+ * @param u doubt of its ln
+ * @param water kg in the tank at the start
+ * @returns the same answer where the log tells enough
+ * @example withinUsual(balance.boilOff, 0.05, 8).value
+ */
+export function withinUsual(boilOff: Answer, u: number, water: number): Answer {
+  if (!(u > hardlyKnown)) return boilOff;
+  const [least, most] = span;
+  const value = Math.min(most * water, Math.max(least * water, boilOff.value));
+  const low = Math.min(value, boilOff.interval95[0]);
+  const high = Math.max(value, Math.min(fastest * water, boilOff.interval95[1]));
+  const scale = value / boilOff.value;
+  const components = new Map([...boilOff.measured.components].map(([source, own]) => [source, scale * own]));
+  return answerOf(value, [low, high], boilOff.measured.dimension, components);
+}

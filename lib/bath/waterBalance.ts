@@ -1,7 +1,7 @@
 import type { Run } from "../log/types.ts";
 import { answerOfLn, scaled, symmetric } from "./answer.ts";
 import { ratioAsked, steamAsked, waterAsked } from "./asked.ts";
-import { asWideAsUnknown, contradiction } from "./contradiction.ts";
+import { asWideAsUnknown, contradiction, withinUsual } from "./contradiction.ts";
 import { courseOf } from "./courseOf.ts";
 import { type FittedLine, fitLine } from "./fitLine.ts";
 import { holdOf } from "./holdOf.ts";
@@ -68,7 +68,8 @@ export function readBalance(
   const rates = [1e-9 * line.water.value, (2 * inAll) / Math.max(60, duration)] as const;
   const { points, misread } = pointsOf(fitted, prepared);
   const against = contradiction(points, boil.time, line.water.value);
-  const read = answerOfLn(ask(steamAsked(fitted, start, end)), flow, rates);
+  const asked = ask(steamAsked(fitted, start, end));
+  const read = withinUsual(answerOfLn(asked, flow, rates), asked.u, line.water.value);
   const boilOff = against === undefined ? read : asWideAsUnknown(read, line.water.value);
   const waterStart = answerOfLn(ask(waterAsked(fitted, start, start)), { mass: 1 }, water);
   const waterEnd = answerOfLn(ask(waterAsked(fitted, start, end)), { mass: 1 }, water);
