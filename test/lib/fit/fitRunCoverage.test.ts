@@ -46,13 +46,14 @@ const boiling = figuresOf(of("boilOff").filter(({ log }) => log.kind.offBoil < 0
 test(`fitRun(run, givens): the boil-off is off by ${percent(boiling.meanBias)} on the mean of ${boiling.logs} logs, by ${percent(boilOff.meanBias)} with those whose bath stood below its boil for most of the time`, () => {
   expect(boilOff.logs - boiling.logs).toBeLessThan(0.01 * count);
   expect(Math.abs(boiling.meanBias)).toBeLessThanOrEqual(0.015);
+  expect(Math.abs(boilOff.meanBias)).toBeLessThanOrEqual(0.015);
 });
 
 // What can be reached is held against an oracle in oracle.test.ts; these only keep what is reached.
 test(`fitRun(run, givens): boil-off, median error ${percent(boilOff.medianError)}, median half-width ${percent(boilOff.medianHalf)}, mean interval score ${percent(boilOff.meanScore)}`, () => {
   expect(boilOff.medianError).toBeLessThanOrEqual(0.055);
   expect(boilOff.medianHalf).toBeLessThanOrEqual(0.155);
-  expect(boilOff.meanScore).toBeLessThanOrEqual(0.7);
+  expect(boilOff.meanScore).toBeLessThanOrEqual(0.6);
 });
 
 const others = ["makeUp", "water", "waterToTarget"] as const;
