@@ -82,7 +82,7 @@ export const before = {
 } as const;
 const { mixing, lag, curveOffset, curveScale } = before;
 /** A cold pour moves a reading a little more or less than its water alone does: heat to warm it, heat it frees. */
-const pourEffect = { value: 1.02, u: 0.06 };
+const pourEffect = { value: 0.97, u: 0.06 };
 const fireTrend = 0.08;
 
 /**
