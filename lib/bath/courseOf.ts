@@ -1,5 +1,5 @@
-import { at } from "./at.ts";
 import type { FittedLine } from "./fitLine.ts";
+import { boilingTimes, notWrittenBy } from "./likeliestCourse.ts";
 import type { Prepared } from "./prepare.ts";
 import { doubtUnder } from "./readOff.ts";
 import type { WaterBalance } from "./types.ts";
@@ -17,21 +17,10 @@ export function courseOf(fitted: FittedLine, { line, thermometer }: Prepared): C
   const { z, trial, straight } = fitted;
   const likely = trial.explanations[0];
   const solved = trial.solved[likely?.noise ?? 0];
-  const times = new Set<number>();
-  const steps = 90;
-  for (let i = 0; i <= steps; i++) times.add(line.start + ((line.end - line.start) * i) / steps);
-  for (const pour of line.pours)
-    for (const time of [pour.time - 0.5, pour.time + pour.duration])
-      if (time >= line.start && time <= line.end) times.add(time);
-  const extra = (time: number) =>
-    (likely?.guilty ?? []).reduce((sum, a, i) => {
-      const poured = fitted.pourTimes.get(a);
-      return poured !== undefined && poured <= time ? sum + at(likely?.amounts ?? [], i) : sum;
-    }, 0);
-  return [...times]
+  return [...boilingTimes(line, 90)]
     .sort((a, b) => a - b)
     .map((time) => {
-      const added = extra(time);
+      const added = notWrittenBy(fitted, time);
       const bath = fitted.line.bathAt(z, time);
       const water = bath.water + added;
       const ratio = Math.exp(fitted.line.lnRatioAt(z, time).value) * (bath.water / water);

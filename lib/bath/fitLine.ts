@@ -4,6 +4,7 @@ import { explain, type Suspect, type Trial } from "./explanations.ts";
 import { median } from "./firstBoil.ts";
 import { likeliest, type Row, type Solved, type Straight, solveStraight, straighten } from "./gaussianLine.ts";
 import { jugRow } from "./jugRow.ts";
+import { likeliestSolved } from "./likeliestCourse.ts";
 import type { Prepared } from "./prepare.ts";
 import { unwrittenPours } from "./unwrittenPours.ts";
 import { type WaterLine, waterLine } from "./waterLine.ts";
@@ -190,14 +191,7 @@ export function fitLine(prepared: Prepared, more: More = {}): FittedLine {
 }
 
 function likeliestUnder(trial: Trial): Float64Array {
-  const likely = trial.explanations[0];
-  const solved = trial.solved[likely?.noise ?? 0] as Solved;
-  const weighed = Float64Array.from(solved.weighed);
-  likely?.guilty.forEach((a, i) => {
-    const column = trial.weighed[likely.noise]?.[a] ?? [];
-    for (let k = 0; k < weighed.length; k++) weighed[k] = at(weighed, k) - at(likely.amounts, i) * at(column, k);
-  });
-  return likeliest({ ...solved, weighed });
+  return likeliest(likeliestSolved(trial) as Solved);
 }
 
 /** K: what is left of each reading under the likeliest doubts. */

@@ -1,6 +1,6 @@
 import { at } from "../../bath/at.ts";
-import { nothing } from "../../bath/cholesky.ts";
 import type { FittedLine } from "../../bath/fitLine.ts";
+import { boilingTimes, likeliestSolved, notWrittenBy } from "../../bath/likeliestCourse.ts";
 import type { Prepared } from "../../bath/prepare.ts";
 import { under } from "../../bath/readOff.ts";
 import { before } from "../../bath/waterLine.ts";
@@ -21,34 +21,19 @@ export function courseOfFit(prepared: Prepared, fitted: FittedLine, line: FireLi
   const { line: g, thermometer } = prepared;
   const { trial, straight } = fitted;
   const { z } = straight;
-  const likely = trial.explanations[0];
-  const solved = trial.solved[likely?.noise ?? 0];
-  const weighed = Float64Array.from(solved?.weighed ?? nothing);
-  likely?.guilty.forEach((a, i) => {
-    const column = trial.weighed[likely.noise]?.[a] ?? nothing;
-    for (let k = 0; k < weighed.length; k++) weighed[k] = at(weighed, k) - at(likely.amounts, i) * at(column, k);
-  });
+  const solved = likeliestSolved(trial);
   const warmFrom = line.warming.blocks[0]?.time;
-  const times = new Set<number>();
+  const times = boilingTimes(g, steps);
   // When exactly it came to the boil nobody saw: between the last reading before and the boil the line is straight.
   const warmTo = line.warming.blocks.at(-1)?.time;
   if (warmFrom !== undefined && warmTo !== undefined)
     for (let i = 0; i <= 60; i++) times.add(warmFrom + ((warmTo - warmFrom) * i) / 60);
-  for (let i = 0; i <= steps; i++) times.add(g.start + ((g.end - g.start) * i) / steps);
-  for (const pour of g.pours)
-    for (const time of [pour.time - 0.5, pour.time + pour.duration])
-      if (time >= g.start && time <= g.end) times.add(time);
   const lag = before.lag.value * Math.exp(before.lag.u * at(z, line.index.lag));
-  const extra = (time: number) =>
-    (likely?.guilty ?? []).reduce((sum, a, i) => {
-      const poured = fitted.pourTimes.get(a);
-      return poured !== undefined && poured <= time ? sum + at(likely?.amounts ?? [], i) : sum;
-    }, 0);
   return [...times]
     .sort((a, b) => a - b)
     .map((time) => {
       const boils = time >= g.start;
-      const added = extra(time);
+      const added = notWrittenBy(fitted, time);
       const bath = line.bathAt(z, Math.max(g.start, time));
       // Below the boil a thermometer that follows late shows what the bath was a moment before.
       const reading = line.readingAt(z, boils ? time : Math.min(g.start - 1, time + lag));
@@ -56,7 +41,7 @@ export function courseOfFit(prepared: Prepared, fitted: FittedLine, line: FireLi
       const gust = { by: -reading.perKilogram * straight.rate, time: time - straight.start };
       // The likeliest gusts are in it too: the course goes through the readings, not beside them.
       const asked = { value: reading.T, by: reading.by, gust, direct: [] };
-      const read = solved ? under(asked, { ...solved, weighed }) : { mean: reading.T, variance: 0 };
+      const read = solved ? under(asked, solved) : { mean: reading.T, variance: 0 };
       const T = read.mean + shift - thermometer.offset;
       const half = 1.96 * Math.min(40, Math.sqrt(read.variance));
       const water = bath.water + added;
