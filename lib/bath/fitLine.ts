@@ -1,5 +1,5 @@
 import { at } from "./at.ts";
-import { dot, nothing, solve } from "./cholesky.ts";
+import { solve } from "./cholesky.ts";
 import { explain, type Suspect, type Trial } from "./explanations.ts";
 import { median } from "./firstBoil.ts";
 import { likeliest, type Row, type Solved, type Straight, solveStraight, straighten } from "./gaussianLine.ts";
@@ -192,9 +192,4 @@ export function fitLine(prepared: Prepared, more: More = {}): FittedLine {
 
 function likeliestUnder(trial: Trial): Float64Array {
   return likeliest(likeliestSolved(trial) as Solved);
-}
-
-/** K: what is left of each reading under the likeliest doubts. */
-export function leftOver({ straight, z }: FittedLine): Float64Array {
-  return straight.r.map((r, i) => r - dot(straight.slopes[i] ?? nothing, z));
 }
