@@ -1,3 +1,4 @@
+import { exact } from "./measuredValue.ts";
 import type { Dimension, Value } from "./types.ts";
 
 const rounding = 1e-9;
@@ -59,22 +60,35 @@ function checked(covariance: readonly (readonly number[])[], size: number): numb
   return widths;
 }
 
+/** A number that is to be one of several: of a plain kind where no dimension is told. */
+export type ToCorrelate = number | { readonly value: number; readonly dimension?: Dimension };
+
+/** Sets that were given no name of their own, so far. */
+let unnamed = 0;
+
 /**
- * Values that share sources in just such a way that they have the covariance given, as a fit leaves its parameters.
+ * Values that share sources in just such a way that they have the covariance given: readings that were taken together,
+ * or the parameters that a fit leaves.
  *
- * @param values numbers in SI and what they measure
+ * @param values numbers in SI and what they measure. Values of this library will do: the covariance says all of their
+ * doubt, so components and 95 % intervals that they had are not taken over
  * @param covariance in the products of their SI units; symmetric; may be singular
- * @param sourceId the sources are named "<sourceId> 1", "<sourceId> 2" …; nothing else should bear these names
- * @throws RangeError for a matrix of the wrong size, not symmetric, or with a negative eigenvalue.
+ * @param sourceId the sources are named "<sourceId> 1", "<sourceId> 2" …; nothing else should bear these names. Left
+ * out, the set gets a name that no other has had since the program started: for values that are kept, or that come from
+ * another thread, give one
+ * @throws RangeError for a number that is not finite, and for a matrix of the wrong size, not symmetric, or with a
+ * negative eigenvalue.
  * @example
- * correlated([{ value: 1, dimension: {} }, { value: 2, dimension: {} }], [[1, 0.5], [0.5, 1]], "fit")
+ * const [a, b] = correlated([{ value: 1, dimension: {} }, { value: 2, dimension: {} }], [[1, 0.5], [0.5, 1]]);
+ * covariance(a, b) // 0.5
  */
 export function correlated(
-  values: readonly { readonly value: number; readonly dimension: Dimension }[],
+  values: readonly ToCorrelate[],
   covariance: readonly (readonly number[])[],
-  sourceId: string,
+  sourceId?: string,
 ): readonly Value[] {
-  const widths = checked(covariance, values.length);
+  const given = values.map((each) => (typeof each === "number" ? exact(each) : exact(each.value, each.dimension)));
+  const widths = checked(covariance, given.length);
   const scaled = covariance.map((row, i) =>
     row.map((entry, j) => {
       const scale = (widths[i] ?? 0) * (widths[j] ?? 0);
@@ -82,10 +96,11 @@ export function correlated(
     }),
   );
   const root = lowerRoot(scaled);
-  return values.map(({ value, dimension }, i) => {
+  const source = sourceId ?? `readings taken together, set ${++unnamed}: part`;
+  return given.map(({ value, dimension }, i) => {
     const components = new Map<string, number>();
     (root[i] ?? []).forEach((entry, j) => {
-      if (entry !== 0) components.set(`${sourceId} ${j + 1}`, entry * (widths[i] ?? 0));
+      if (entry !== 0) components.set(`${source} ${j + 1}`, entry * (widths[i] ?? 0));
     });
     return { value, dimension, components };
   });

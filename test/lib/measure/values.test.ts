@@ -164,6 +164,24 @@ test("correlated gives back the covariance it was given, singular ones too", () 
   );
 });
 
+test("correlated names each set anew where no name is given, so that two sets are independent", () => {
+  const matrix = [
+    [4, -3],
+    [-3, 9],
+  ];
+  // What the values were unsure of before is said anew by the matrix, and not added to it.
+  const before = [measuredValue(1, 5, mass, "before", [-20, 30]), measuredValue(2, 7, {}, "before")];
+  const [a1 = exact(0), b1 = exact(0)] = correlated(before, matrix);
+  const [a2 = exact(0), b2 = exact(0)] = correlated([1, { value: 2 }], matrix);
+  expect(covariance(a1, b1)).toBeCloseTo(-3, 12);
+  expect(covariance(a2, b2)).toBeCloseTo(-3, 12);
+  expect([covariance(a1, a2), covariance(a1, b2), covariance(b1, b2)]).toEqual([0, 0, 0]);
+  expect(standardUncertainty(a1)).toBeCloseTo(2, 12);
+  expect([a1.dimension, b1.dimension, a2.dimension]).toEqual([mass, {}, {}]);
+  expect(a1.interval95).toBeUndefined();
+  expect(() => correlated([1, Number.NaN], matrix)).toThrow("invalid value: NaN");
+});
+
 test("correlated refuses a matrix that is no covariance", () => {
   const two = [exact(1), exact(2)];
   expect(() => correlated(two, [[1, 0.5]], "fit")).toThrow("2 rows of 2 expected");
