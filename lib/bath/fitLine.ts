@@ -1,8 +1,17 @@
 import { at } from "./at.ts";
-import { solve } from "./cholesky.ts";
+import { inverseDiagonal } from "./cholesky.ts";
 import { explain, type Suspect, type Trial } from "./explanations.ts";
 import { median } from "./firstBoil.ts";
-import { likeliest, type Row, type Solved, type Straight, solveStraight, straighten } from "./gaussianLine.ts";
+import {
+  likeliest,
+  type Row,
+  type Seen,
+  type Solved,
+  type Straight,
+  seenAt,
+  solveStraight,
+  straighten,
+} from "./gaussianLine.ts";
 import { jugRow } from "./jugRow.ts";
 import { likeliestSolved } from "./likeliestCourse.ts";
 import type { Prepared } from "./prepare.ts";
@@ -40,24 +49,21 @@ const noises = [
   { sigma: 0.5, prior: 1 },
   { sigma: 0.78, prior: 0.5 },
 ] as const;
+/** K: the noise that a reading is held to until the noises are weighed. */
+const usual = 0.33;
 /** A misread reading may be anything: 12 °F, in 1.5 % of the readings (a judgement). */
 const slip = { u: 6.7, share: 0.015 };
 const rateDoubt = 1;
 
 /** How far each row lies from what all others say, in its own standard deviations. */
-function leftOut({ factor, weighed, straight }: Solved): Float64Array {
-  const n = straight.rows.length;
-  return weighed.map((w, i) => {
-    const unit = new Float64Array(n);
-    unit[i] = 1;
-    return w / Math.sqrt(at(solve(factor, unit), i));
-  });
+function leftOut({ factor, weighed }: Solved): Float64Array {
+  const own = inverseDiagonal(factor);
+  return weighed.map((w, i) => w / Math.sqrt(at(own, i)));
 }
 
 /** K: how far the readings lie from the line, in the middle of them. */
-function distance(line: WaterLine, rows: readonly Row[], z: Float64Array): number {
-  const readings = rows.filter(({ kind }) => kind === "reading");
-  return median(readings.map((row) => Math.abs(row.y - line.readingAt(z, row.time, row.order).T)));
+function distance(rows: readonly Row[], { off }: Seen): number {
+  return median(rows.flatMap(({ kind }, i) => (kind === "reading" ? [Math.abs(at(off, i))] : [])));
 }
 
 /**
@@ -80,27 +86,30 @@ export function fitLine(prepared: Prepared, more: More = {}): FittedLine {
   }));
   rows.push(...jugRow(prepared, line), ...(more.rows ?? []));
   let z: Float64Array = new Float64Array(line.doubts.length);
-  let straight = straighten(line, rows, z, g.start);
+  let seen = seenAt(line, rows, z);
+  let straight = straighten(line, rows, seen, g.start);
+  let plain = solveStraight(straight, usual);
   for (let turn = 0; turn < 24; turn++) {
-    const plain = solveStraight(straight, 0.33);
     const away = leftOut(plain);
     // Only the worst few at a time: one misread reading makes its neighbours look wrong.
     const worst = Math.max(...away.map((x, i) => (rows[i]?.kind === "reading" ? Math.abs(x) : 0)));
     const loose = away.map((x, i) =>
       rows[i]?.kind === "reading" && Math.abs(x) > Math.max(3.5, 0.5 * worst) ? slip.u ** 2 : 0,
     );
-    const next = likeliest(solveStraight(straight, 0.33, loose));
+    const next = likeliest(loose.some((x) => x > 0) ? solveStraight(straight, usual, loose) : plain);
     const step = at(next, rateDoubt) - at(z, rateDoubt);
     let damp = Math.min(1, 0.7 / Math.max(1e-9, Math.abs(step)));
     const from = z;
-    const before = distance(line, rows, from);
+    const before = distance(rows, seen);
     // The line bends: a step that leaves the readings further away is halved, as often as it takes.
     for (let half = 0; half < 8; half++) {
       z = from.map((x, i) => x + damp * (at(next, i) - x));
-      if (distance(line, rows, z) <= Math.max(0.35, before)) break;
+      seen = seenAt(line, rows, z);
+      if (distance(rows, seen) <= Math.max(0.35, before)) break;
       damp /= 2;
     }
-    straight = straighten(line, rows, z, g.start, straight);
+    straight = straighten(line, rows, seen, g.start, straight);
+    plain = solveStraight(straight, usual);
     if (damp === 1 && Math.abs(step) < 2e-3) break;
   }
 
@@ -144,7 +153,7 @@ export function fitLine(prepared: Prepared, more: More = {}): FittedLine {
       lnOdds: pour.lnOdds,
     };
   });
-  const away = leftOut(solveStraight(straight, 0.33));
+  const away = leftOut(plain);
   const firstSlip = suspects.length;
   away.forEach((x, i) => {
     if (Math.abs(x) < 2.5 || rows[i]?.kind !== "reading") return;
@@ -164,7 +173,7 @@ export function fitLine(prepared: Prepared, more: More = {}): FittedLine {
   suspects.push(...(more.suspects?.(straight) ?? []));
   const trial = explain(
     (more.noise === undefined ? noises : [{ sigma: more.noise, prior: 1 }]).map(({ sigma, prior }) => ({
-      solved: solveStraight(straight, sigma),
+      solved: sigma === usual ? plain : solveStraight(straight, sigma),
       lnPrior: Math.log(prior),
     })),
     suspects,

@@ -1,5 +1,6 @@
 import { at } from "./at.ts";
-import { type Cholesky, cholesky, dot, solve } from "./cholesky.ts";
+import { type Cholesky, cholesky, dot, products, solve } from "./cholesky.ts";
+import { decays } from "./decays.ts";
 import { gustCovariance } from "./gustCovariance.ts";
 import type { WaterLine } from "./waterLine.ts";
 
@@ -35,6 +36,8 @@ export interface Fact {
 export interface Straight {
   readonly rows: readonly Row[];
   readonly z: Float64Array;
+  /** What is left of each row: rows minus line. */
+  readonly off: Float64Array;
   /** What is left of each row when the guess is taken back: rows minus line, plus slopes times guess. */
   readonly r: Float64Array;
   /** Rows × doubts. */
@@ -42,6 +45,8 @@ export interface Straight {
   /** Covariance of the fire's gusts up to the rows, s², and of the thermometer's wandering, K², rows × rows. */
   readonly gusts: Float64Array;
   readonly wander: Float64Array;
+  /** s²: covariance of the gusts up to each row with those up to another time, s after the first boil. */
+  readonly gustsWith: (time: number) => Float64Array;
   /** Covariance without the readings' own noise, rows × rows. */
   readonly shared: Float64Array;
   /** K for each kg more water, for each row. */
@@ -79,69 +84,95 @@ export function gustsBetween(s: number, t: number): number {
 }
 
 /** What the times of the rows alone say: gusts and wandering between each two. */
-function between(rows: readonly Row[], start: number): Pick<Straight, "gusts" | "wander"> {
+function between(rows: readonly Row[], start: number): Pick<Straight, "gusts" | "wander" | "gustsWith"> {
   const n = rows.length;
-  const gusts = new Float64Array(n * n);
-  const wander = new Float64Array(n * n);
-  for (let i = 0; i < n; i++)
-    for (let j = 0; j <= i; j++) {
-      const s = (rows[i] as Row).time;
-      const t = (rows[j] as Row).time;
-      const k = i * n + j;
-      gusts[k] = gustsBetween(s - start, t - start);
-      wander[k] = wanderings.reduce((sum, { u, tau }) => sum + u * u * Math.exp(-Math.abs(s - t) / tau), 0);
-      gusts[j * n + i] = at(gusts, k);
-      wander[j * n + i] = at(wander, k);
+  const since = Float64Array.from(rows, ({ time }) => time - start);
+  const blowing = gusts.map(({ u, tau }) => ({ u, tau, fall: decays(since, tau) }));
+  const gustsWith = (time: number) => {
+    const list = new Float64Array(n);
+    for (const { u, tau, fall } of blowing) {
+      const own = Math.exp(-Math.abs(time) / tau);
+      for (let i = 0; i < n; i++)
+        list[i] = at(list, i) + u * u * gustCovariance(at(since, i), time, tau, at(fall.left, i), own);
     }
-  return { gusts, wander };
+    return list;
+  };
+  const all = new Float64Array(n * n);
+  const wander = new Float64Array(n * n);
+  for (let i = 0; i < n; i++) all.set(gustsWith(at(since, i)), i * n);
+  for (const { u, tau } of wanderings) {
+    const { between: fallen } = decays(since, tau);
+    for (let i = 0; i < n; i++)
+      for (let j = 0; j <= i; j++) wander[i * n + j] = at(wander, i * n + j) + u * u * fallen(i, j);
+  }
+  for (let i = 0; i < n; i++) for (let j = 0; j < i; j++) wander[j * n + i] = at(wander, i * n + j);
+  return { gusts: all, wander, gustsWith };
 }
 
+/** What the line makes of the rows at a guess of its doubts. */
+export type Seen = Pick<Straight, "z" | "off" | "r" | "slopes" | "perKilogram">;
+
 /**
- * Makes the line straight about z.
+ * What the line makes of rows at z, and how that hangs on the doubts there.
  *
  * @param line the line
  * @param rows what was seen
  * @param z a guess of the doubts
+ * @example seenAt(line, rows, new Float64Array(line.doubts.length)).off // K
+ */
+export function seenAt(line: WaterLine, rows: readonly Row[], z: Float64Array): Seen {
+  const off = new Float64Array(rows.length);
+  const r = new Float64Array(rows.length);
+  const perKilogram = new Float64Array(rows.length);
+  const slopes = rows.map((row, i) => {
+    if (row.kind === "fact") {
+      const { value, by } = row.predict(z);
+      off[i] = row.y - value;
+      r[i] = at(off, i) + dot(by, z);
+      return by;
+    }
+    const { T, by, perKilogram: k } = line.readingAt(z, row.time, row.order);
+    off[i] = row.y - T;
+    r[i] = at(off, i) + dot(by, z);
+    perKilogram[i] = k;
+    return by;
+  });
+  return { z, off, r, slopes, perKilogram };
+}
+
+/**
+ * Makes the line straight about a guess of its doubts.
+ *
+ * @param line the line
+ * @param rows what was seen
+ * @param seen what the line makes of the rows there
  * @param start s, first boil
  * @param previous the same rows made straight about another guess
- * @example straighten(line, rows, new Float64Array(line.doubts.length), 0)
+ * @example straighten(line, rows, seenAt(line, rows, new Float64Array(line.doubts.length)), 0)
  */
 export function straighten(
   line: WaterLine,
   rows: readonly Row[],
-  z: Float64Array,
+  seen: Seen,
   start: number,
   previous?: Straight,
 ): Straight {
   const n = rows.length;
-  const r = new Float64Array(n);
-  const perKilogram = new Float64Array(n);
-  const slopes = rows.map((row, i) => {
-    if (row.kind === "fact") {
-      const { value, by } = row.predict(z);
-      r[i] = row.y - value + dot(by, z);
-      return by;
-    }
-    const { T, by, perKilogram: k } = line.readingAt(z, row.time, row.order);
-    r[i] = row.y - T + dot(by, z);
-    perKilogram[i] = k;
-    return by;
-  });
-  const rate = line.rate(z);
-  const { gusts, wander } = previous ?? between(rows, start);
-  const shared = new Float64Array(n * n);
-  rows.forEach((a, i) => {
-    for (let j = 0; j <= i; j++) {
-      const b = rows[j] as Row;
-      let v = dot(slopes[i] as Float64Array, slopes[j] as Float64Array);
-      if (a.kind === "reading" && b.kind === "reading") {
-        v += at(perKilogram, i) * at(perKilogram, j) * rate * rate * at(gusts, i * n + j) + at(wander, i * n + j);
+  const rate = line.rate(seen.z);
+  const { gusts, wander, gustsWith } = previous ?? between(rows, start);
+  const shared = products(seen.slopes);
+  const read = Float64Array.from(rows, (row, i) => (row.kind === "reading" ? at(seen.perKilogram, i) * rate : 0));
+  for (let i = 0; i < n; i++) {
+    const row = rows[i] as Row;
+    if (row.kind === "reading")
+      for (let j = 0; j <= i; j++) {
+        if (rows[j]?.kind !== "reading") continue;
+        const k = i * n + j;
+        shared[k] = at(shared, k) + at(read, i) * at(read, j) * at(gusts, k) + at(wander, k);
       }
-      if (i === j) v += a.extra;
-      shared[i * n + j] = v;
-    }
-  });
-  return { rows, z, r, slopes, gusts, wander, shared, perKilogram, rate, start };
+    shared[i * n + i] = at(shared, i * n + i) + row.extra;
+  }
+  return { rows, ...seen, gusts, wander, gustsWith, shared, rate, start };
 }
 
 /**

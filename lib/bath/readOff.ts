@@ -1,7 +1,7 @@
 import { at } from "./at.ts";
-import { dot, nothing, solve } from "./cholesky.ts";
+import { dot, half, nothing, solve } from "./cholesky.ts";
 import type { Trial } from "./explanations.ts";
-import { gustsBetween, type Solved } from "./gaussianLine.ts";
+import { gustsBetween, type Solved, type Straight } from "./gaussianLine.ts";
 import { mixtureQuantile, type Normal } from "./mixtureQuantile.ts";
 import type { Doubt } from "./waterLine.ts";
 
@@ -26,32 +26,62 @@ export interface ReadOff {
   readonly sources: ReadonlyMap<string, number>;
 }
 
+/** How far each row hangs together with a number: their covariance. */
+function along({ rows, slopes, perKilogram, rate, gustsWith }: Straight, { by: doubts, gust }: Asked): Float64Array {
+  const q = Float64Array.from(slopes, (own) => dot(own, doubts));
+  if (gust.by === 0) return q;
+  const blown = gustsWith(gust.time);
+  for (let i = 0; i < q.length; i++)
+    if (rows[i]?.kind === "reading") q[i] = at(q, i) - gust.by * at(perKilogram, i) * rate * at(blown, i);
+  return q;
+}
+
+/** Variance of a number before any row is known. */
+function alone({ by, gust }: Asked): number {
+  return dot(by, by) + (gust.by === 0 ? 0 : gust.by ** 2 * gustsBetween(gust.time, gust.time));
+}
+
+/** A number under one noise, no suspect guilty. */
+export interface Under {
+  readonly mean: number;
+  readonly variance: number;
+  /** How each row moves it. */
+  readonly gain: Float64Array;
+}
+
 /**
- * A number under one noise, no suspect guilty: its mean, its variance, and how each row moves it.
+ * A number under each noise that was thought of, no suspect guilty: its mean, its variance, and how each row moves it.
+ *
+ * @param asked the number
+ * @param solved the line solved for each noise, straight about one guess
+ * @example underEach(asked, trial.solved)[0].variance
+ */
+export function underEach(asked: Asked, solved: readonly Solved[]): readonly Under[] {
+  const [first] = solved;
+  if (!first) return [];
+  const { straight } = first;
+  const q = along(straight, asked);
+  const own = alone(asked);
+  const middle = asked.value - dot(asked.by, straight.z);
+  return solved.map(({ factor, weighed }) => {
+    const gain = solve(factor, q);
+    return { mean: middle + dot(q, weighed), variance: Math.max(1e-12, own - dot(q, gain)), gain };
+  });
+}
+
+/**
+ * Mean and variance of a number under one noise, no suspect guilty: quick, for the many points of a course.
  *
  * @param asked the number
  * @param solved the line solved for that noise
  * @example under(asked, solved).variance
  */
-export function under(asked: Asked, solved: Solved) {
-  const { straight, factor, weighed } = solved;
-  const { rows, slopes, perKilogram, rate, start } = straight;
-  const { by, time } = asked.gust;
-  const q = new Float64Array(rows.length);
-  for (let i = 0; i < rows.length; i++) {
-    const row = rows[i] as (typeof rows)[number];
-    let sum = dot(slopes[i] as Float64Array, asked.by);
-    if (row.kind === "reading" && by !== 0) {
-      sum += by * -at(perKilogram, i) * rate * gustsBetween(row.time - start, time);
-    }
-    q[i] = sum;
-  }
-  const gain = solve(factor, q);
-  const own = dot(asked.by, asked.by) + (by === 0 ? 0 : by ** 2 * gustsBetween(time, time));
+export function under(asked: Asked, { straight, factor, weighed }: Solved): Omit<Under, "gain"> {
+  const q = along(straight, asked);
+  const seen = half(factor, q);
   return {
     mean: asked.value - dot(asked.by, straight.z) + dot(q, weighed),
-    variance: Math.max(1e-12, own - dot(q, gain)),
-    gain,
+    variance: Math.max(1e-12, alone(asked) - dot(seen, seen)),
   };
 }
 
@@ -62,12 +92,18 @@ export function under(asked: Asked, solved: Solved) {
  * @param trial the explanations
  * @param doubts the line's doubts, for their sources
  * @param stretch factor on the interval about the middle
+ * @param base the number under each noise, where it is at hand
  * @example readOff(asked, trial, line.doubts, 1.03).low
  */
-export function readOff(asked: Asked, trial: Trial, doubts: readonly Doubt[], stretch: number): ReadOff {
-  const base = trial.solved.map((solved) => under(asked, solved));
+export function readOff(
+  asked: Asked,
+  trial: Trial,
+  doubts: readonly Doubt[],
+  stretch: number,
+  base: readonly Under[] = underEach(asked, trial.solved),
+): ReadOff {
   const parts: Normal[] = trial.explanations.map(({ guilty, noise, weight, amounts, covariance }) => {
-    const { mean, variance, gain } = base[noise] as (typeof base)[number];
+    const { mean, variance, gain } = base[noise] as Under;
     const m = guilty.length;
     const effect = Float64Array.from(
       guilty,
@@ -86,7 +122,7 @@ export function readOff(asked: Asked, trial: Trial, doubts: readonly Doubt[], st
   const u = Math.sqrt(
     parts.reduce((sum, part) => sum + part.weight * (part.sd ** 2 + (part.mean - mean) ** 2), 0) / weights,
   );
-  return { median, u, low, high, sources: sourcesOf(asked, trial, doubts, u) };
+  return { median, u, low, high, sources: sourcesOf(asked, trial, doubts, u, base) };
 }
 
 /**
@@ -100,44 +136,47 @@ export function doubtUnder(asked: Asked, solved: Solved): number {
   return Math.sqrt(under(asked, solved).variance);
 }
 
-function sourcesOf(asked: Asked, trial: Trial, doubts: readonly Doubt[], u: number): ReadonlyMap<string, number> {
-  const likely = trial.explanations[0];
-  const solved = trial.solved[likely?.noise ?? 0] as Solved;
-  const { straight } = solved;
-  const { gain } = under(asked, solved);
+function sourcesOf(
+  asked: Asked,
+  trial: Trial,
+  doubts: readonly Doubt[],
+  u: number,
+  base: readonly Under[],
+): ReadonlyMap<string, number> {
+  const likely = trial.explanations[0]?.noise ?? 0;
+  const { straight, sigma } = trial.solved[likely] as Solved;
+  const { gain } = base[likely] as Under;
+  const { rows, slopes, perKilogram, rate } = straight;
   const squares = new Map<string, number>();
   const signs = new Map<string, number>();
   const add = (source: string, entry: number) => {
     squares.set(source, (squares.get(source) ?? 0) + entry * entry);
     signs.set(source, (signs.get(source) ?? 0) + entry);
   };
+  const through = new Float64Array(doubts.length);
+  slopes.forEach((by, i) => {
+    const g = at(gain, i);
+    for (let k = 0; k < through.length; k++) through[k] = at(through, k) + at(by, k) * g;
+  });
   doubts.forEach(({ source }, k) => {
-    let through = 0;
-    straight.slopes.forEach((by, i) => {
-      through += at(by, k) * at(gain, i);
-    });
-    add(source, at(asked.by, k) - through);
+    add(source, at(asked.by, k) - at(through, k));
   });
   // The rest of the variance: gusts and the readings' own noise, through the gains.
   let noise = 0;
   let gust = asked.gust.by ** 2 * gustsBetween(asked.gust.time, asked.gust.time);
-  const n = straight.rows.length;
-  straight.rows.forEach((a, i) => {
-    const own = at(solved.factor.lower, 0) >= 0 ? a.extra + (a.kind === "reading" ? solved.sigma ** 2 : 0) : 0;
+  const n = rows.length;
+  const blown = asked.gust.by === 0 ? gain : straight.gustsWith(asked.gust.time);
+  const read = gain.map((g, i) => (rows[i]?.kind === "reading" ? g : 0));
+  const burnt = read.map((g, i) => -g * at(perKilogram, i) * rate);
+  rows.forEach((a, i) => {
     if (a.kind === "fact") {
       add(a.source, at(gain, i) * Math.sqrt(a.extra));
       return;
     }
-    noise += at(gain, i) ** 2 * own;
-    const k = -at(straight.perKilogram, i) * straight.rate;
-    gust -= 2 * asked.gust.by * at(gain, i) * k * gustsBetween(a.time - straight.start, asked.gust.time);
-    for (let j = 0; j < n; j++) {
-      const b = straight.rows[j];
-      if (b?.kind !== "reading") continue;
-      const kb = -at(straight.perKilogram, j) * straight.rate;
-      gust += at(gain, i) * at(gain, j) * k * kb * at(straight.gusts, i * n + j);
-      noise += at(gain, i) * at(gain, j) * at(straight.wander, i * n + j);
-    }
+    noise += at(gain, i) ** 2 * (a.extra + sigma ** 2);
+    gust -= 2 * asked.gust.by * at(burnt, i) * at(blown, i);
+    gust += at(burnt, i) * dot(straight.gusts.subarray(i * n, (i + 1) * n), burnt);
+    noise += at(read, i) * dot(straight.wander.subarray(i * n, (i + 1) * n), read);
   });
   add("readings", Math.sqrt(Math.max(0, noise)));
   add("fire", Math.sqrt(Math.max(0, gust)));

@@ -1,7 +1,7 @@
 import { at } from "../../bath/at.ts";
 import { dot, nothing } from "../../bath/cholesky.ts";
 import type { FittedLine } from "../../bath/fitLine.ts";
-import { under } from "../../bath/readOff.ts";
+import type { Under } from "../../bath/readOff.ts";
 import type { ParameterAsked } from "./parametersOf.ts";
 
 /**
@@ -9,14 +9,20 @@ import type { ParameterAsked } from "./parametersOf.ts";
  *
  * @param asked the parameters, as questions
  * @param fitted the fit
- * @example covarianceOf(asked, fitted)[0][0] // variance of the first
+ * @param under each of them under each noise
+ * @example covarianceOf(asked, fitted, asked.map((one) => underEach(one.asked, fitted.trial.solved)))[0][0] // variance of the first
  */
-export function covarianceOf(asked: readonly ParameterAsked[], { trial }: FittedLine): readonly (readonly number[])[] {
+export function covarianceOf(
+  asked: readonly ParameterAsked[],
+  { trial, straight }: FittedLine,
+  under: readonly (readonly Under[])[],
+): readonly (readonly number[])[] {
   const n = asked.length;
-  const bases = trial.solved.map((solved) => {
-    const read = asked.map((one) => under(one.asked, solved));
+  const qs = asked.map((one) => Float64Array.from(straight.slopes, (by) => dot(by, one.asked.by)));
+  const bases = trial.solved.map((_, noise) => {
+    const read = under.map((each) => each[noise] as Under);
     const own = asked.map((one, i) => {
-      const q = Float64Array.from(solved.straight.slopes, (by) => dot(by, one.asked.by));
+      const q = qs[i] as Float64Array;
       return asked.map((other, j) => {
         return dot(one.asked.by, other.asked.by) - dot(q, read[j]?.gain ?? nothing) + (i === j ? 1e-15 : 0);
       });

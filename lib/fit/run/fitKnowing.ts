@@ -3,7 +3,7 @@ import { steamAsked } from "../../bath/asked.ts";
 import { at } from "../../bath/at.ts";
 import { fitLine } from "../../bath/fitLine.ts";
 import { prepare } from "../../bath/prepare.ts";
-import { type Asked, type ReadOff, readOff } from "../../bath/readOff.ts";
+import { type Asked, type ReadOff, readOff, underEach } from "../../bath/readOff.ts";
 import type { Answer } from "../../bath/types.ts";
 import { readBalance } from "../../bath/waterBalance.ts";
 import type { Run } from "../../log/types.ts";
@@ -84,7 +84,8 @@ export function fitKnowing(run: Run, givens: FitGivens, known: Known): FittedRun
   const asked = parametersAsked(prepared, fitted, line, burner, left).filter(({ asked: { by } }) =>
     [...held.keys()].every((k) => at(by, k) === 0),
   );
-  const parameters = parametersOf(asked, fitted, line);
+  const under = asked.map((one) => underEach(one.asked, fitted.trial.solved));
+  const parameters = parametersOf(asked, fitted, line, under);
   const toTarget = waterToTarget(prepared, fitted, line, givens.target);
   const out = untilOut(prepared, fitted, line, givens.target + givens.band);
   const ask = (one: Asked) => readOff(one, fitted.trial, line.doubts, stretch);
@@ -94,7 +95,7 @@ export function fitKnowing(run: Run, givens: FitGivens, known: Known): FittedRun
     water: answerNamed(parameters, "water at the start"),
     boilingPointOffset: answerNamed(parameters, "boiling point offset"),
     parameters,
-    covariance: { names: parameters.map(({ name }) => name), matrix: covarianceOf(asked, fitted) },
+    covariance: { names: parameters.map(({ name }) => name), matrix: covarianceOf(asked, fitted, under) },
     makeUp: balance.makeUp,
     waterToTarget: plainAnswer(ask(toTarget), { mass: 1 }, -Infinity),
     untilOutOfBand: orBelow(

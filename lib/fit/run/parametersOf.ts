@@ -3,7 +3,7 @@ import { at } from "../../bath/at.ts";
 import type { FittedLine } from "../../bath/fitLine.ts";
 import type { Fact } from "../../bath/gaussianLine.ts";
 import type { Prepared } from "../../bath/prepare.ts";
-import { type Asked, readOff } from "../../bath/readOff.ts";
+import { type Asked, readOff, type Under } from "../../bath/readOff.ts";
 import { before } from "../../bath/waterLine.ts";
 import type { Dimension } from "../../measure/types.ts";
 import type { FireLine } from "./fireLine.ts";
@@ -129,9 +129,14 @@ export function parametersAsked(
   ];
 }
 
-function numberOf(asked: ParameterAsked, fitted: FittedLine, line: FireLine): FittedParameter {
+function numberOf(
+  asked: ParameterAsked,
+  fitted: FittedLine,
+  line: FireLine,
+  under: readonly Under[] | undefined,
+): FittedParameter {
   const { name, logarithm, dimension, prior } = asked;
-  const read = readOff(asked.asked, fitted.trial, line.doubts, stretch);
+  const read = readOff(asked.asked, fitted.trial, line.doubts, stretch, under);
   const out = logarithm ? Math.exp : (x: number) => x;
   const value = out(read.median);
   const per = logarithm ? value : 1;
@@ -165,12 +170,14 @@ function numberOf(asked: ParameterAsked, fitted: FittedLine, line: FireLine): Fi
  * @param asked the parameters, as questions
  * @param fitted the fit
  * @param line its line
+ * @param under each of them under each noise, where it is at hand
  * @example parametersOf(parametersAsked(prepared, fittedLine, line, [], 0), fitted, line)[0].told.word
  */
 export function parametersOf(
   asked: readonly ParameterAsked[],
   fitted: FittedLine,
   line: FireLine,
+  under: readonly (readonly Under[])[] = [],
 ): readonly FittedParameter[] {
-  return asked.map((one) => numberOf(one, fitted, line));
+  return asked.map((one, i) => numberOf(one, fitted, line, under[i]));
 }
