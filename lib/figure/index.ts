@@ -1,6 +1,11 @@
+export { type CaseMark, caseMark } from "./caseMark.ts";
+export type * from "./caseTypes.ts";
 export { figureUnits } from "./figureUnits.ts";
 export { holdReplayed } from "./holdReplayed.ts";
 export { holdReplayedFinding } from "./holdReplayedFinding.ts";
+export { intervalsRow } from "./intervalsRow.ts";
+export { lineAcrossCases } from "./lineAcrossCases.ts";
+export { lineAcrossCasesFinding } from "./lineAcrossCasesFinding.ts";
 export { type Colour, type ColourName, colourNames, dark, light, type Palette, palettes, print } from "./palette.ts";
 export { ratioAndBoilingPoint } from "./ratioAndBoilingPoint.ts";
 export { ratioAndBoilingPointFinding } from "./ratioAndBoilingPointFinding.ts";
