@@ -7,7 +7,12 @@ import { usesOf } from "./usesOf.ts";
 
 /** A formula as read, with the ids of the lines it uses, or why it cannot be read. */
 export type Read =
-  | { readonly tree: Tree; readonly uses: readonly string[] }
+  | {
+      readonly tree: Tree;
+      readonly uses: readonly string[];
+      /** Place of each line among `uses`, by its name in the formula. */
+      readonly places: ReadonlyMap<string, number>;
+    }
   | { readonly says: string; readonly at: number };
 
 /** A few lines are looked at one by one for a loop; for more it is cheaper to look at the whole. */
@@ -67,8 +72,10 @@ export class Wiring {
     }
     const before = outline(this.#read.get(id));
     const parsed = parseFormula(line.formula, this.#desk);
-    const uses = "tree" in parsed ? usesOf(parsed.tree).flatMap((name) => this.#desk.idOf(name) ?? []) : [];
-    const after: Read = "tree" in parsed ? { tree: parsed.tree, uses } : parsed;
+    const names = "tree" in parsed ? usesOf(parsed.tree).filter((name) => this.#desk.idOf(name) !== undefined) : [];
+    const uses = names.flatMap((name) => this.#desk.idOf(name) ?? []);
+    const places = new Map(names.map((name, i) => [name, i]));
+    const after: Read = "tree" in parsed ? { tree: parsed.tree, uses, places } : parsed;
     this.forget(id);
     this.#read.set(id, after);
     for (const used of uses) {

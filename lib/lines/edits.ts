@@ -16,7 +16,7 @@ export interface Planned {
 }
 
 /**
- * The change that sets a line to something else.
+ * The change that sets a line to something else, in every case that has no text of its own.
  * @param desk The lines as they are.
  * @param name The line.
  * @param edit What it is set to.
@@ -26,10 +26,11 @@ export interface Planned {
  */
 export function planSet(desk: Desk, name: string, edit: Edit): Planned | undefined {
   const before = desk.named(name);
+  const { own } = before;
   const after: Kept =
     "value" in edit
       ? { ...before, thing: [edit.value] }
-      : { id: before.id, name: before.name, line: edited(before.line, edit) };
+      : { id: before.id, name: before.name, line: edited(before.line, edit), ...(own && { own }) };
   if (!before.thing && !after.thing && JSON.stringify(before.line) === JSON.stringify(after.line)) return undefined;
   if (before.thing && after.thing && Object.is(before.thing[0], after.thing[0])) return undefined;
   return {
@@ -59,7 +60,8 @@ function edited(line: Line, edit: Exclude<Edit, { value: unknown }>): Line {
     : { ...rest, kind: "fitted", formula: edit.fitted };
 }
 
-function inWords({ line, thing }: Kept): string {
+/** What a line is set to, as the name of an undo says it. */
+export function inWords({ line, thing }: Pick<Kept, "line" | "thing">): string {
   if (thing) return thing[0] === undefined ? "not given" : "another";
   if (line.kind !== "given") return line.formula.trim() || "empty";
   return line.text.trim() || (line.value ? "an amount found by a fit" : "not given");

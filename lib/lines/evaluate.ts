@@ -13,8 +13,8 @@ import type { Job, Result } from "./types.ts";
 export interface Surroundings {
   readonly formula: string;
   readonly result: (line: string) => Result;
-  /** For slow functions: without one they work on this thread. */
-  readonly job?: Job;
+  /** Gives the job for slow functions: without one they work on this thread. */
+  readonly jobOf?: () => Job;
 }
 
 /** What slow functions gave so far, by the call in the formula. */
@@ -85,7 +85,7 @@ function work(tree: Tree, around: Surroundings, given: Given): unknown {
     case "part":
       return part(tree, needed(tree.of), around);
     case "call":
-      return call(tree, inner, given, around.job);
+      return call(tree, inner, given, around.jobOf);
     case "negative":
     case "sign":
       return signed(tree, needed, (piece) => quote(piece, around));
@@ -127,7 +127,12 @@ function part(tree: Tree & { kind: "part" }, thing: unknown, around: Surrounding
   return amount(value, tree);
 }
 
-function call(tree: Tree & { kind: "call" }, inner: (piece: Tree) => unknown, given: Given, job?: Job): unknown {
+function call(
+  tree: Tree & { kind: "call" },
+  inner: (piece: Tree) => unknown,
+  given: Given,
+  jobOf?: () => Job,
+): unknown {
   if (given.has(tree)) return given.get(tree);
   const { func } = tree;
   const args = tree.args.map((piece, i) => {
@@ -136,7 +141,9 @@ function call(tree: Tree & { kind: "call" }, inner: (piece: Tree) => unknown, gi
     if (!func.takes[i]?.optional) throw new WaitsFor(value.line);
     return undefined;
   });
-  const result: unknown = tellingWhere(tree, () => (func.slow && job ? func.slow(job, ...args) : func.work(...args)));
+  const result: unknown = tellingWhere(tree, () =>
+    func.slow && jobOf ? func.slow(jobOf(), ...args) : func.work(...args),
+  );
   if (isThenable(result)) throw new Slow(tree, result);
   return finished(result, tree);
 }

@@ -63,8 +63,8 @@ export function openGraph(done: (node: string, value: unknown) => void): Graph {
 
   function observe(node: string): Variable {
     const finish = (value: unknown) => {
-      // A deleted node reports once more.
-      if (closed || value === superseded || !variables.has(node)) return;
+      // A deleted node reports once more, maybe when another was made under its name.
+      if (closed || value === superseded || variables.get(node) !== variable) return;
       waiting.delete(node);
       try {
         done(node, value);
@@ -72,11 +72,12 @@ export function openGraph(done: (node: string, value: unknown) => void): Graph {
         wake();
       }
     };
-    return module.variable({
-      pending: () => variables.has(node) && waiting.add(node),
+    const variable: Variable = module.variable({
+      pending: () => variables.get(node) === variable && waiting.add(node),
       fulfilled: finish,
       rejected: finish,
     });
+    return variable;
   }
 
   return {

@@ -1,107 +1,216 @@
 import { answerOf } from "./Answer.ts";
-import { Desk, type LineChange } from "./Desk.ts";
+import {
+  planAddCase,
+  planBase,
+  planCopyGivens,
+  planHideCase,
+  planMoveCase,
+  planRemoveCase,
+  planRenameCase,
+  refuseTooManyCases,
+} from "./caseEdits.ts";
+import { casesOf, casesWritten } from "./casesOf.ts";
+import { Desk, type KeptCases, type LineChange } from "./Desk.ts";
 import { Engine } from "./Engine.ts";
-import { type Planned, planAdd, planRemove, planRename, planSet } from "./edits.ts";
+import { planAdd, planRemove, planRename, planSet } from "./edits.ts";
 import { functions } from "./functions.ts";
 import { History } from "./History.ts";
-import type { Lines, OpenOptions } from "./Lines.ts";
+import type { Edit, Lines, OpenOptions } from "./Lines.ts";
+import { lessBase } from "./lessBase.ts";
 import { namesOf } from "./names.ts";
 import { notebook } from "./notebook.ts";
-import { renameInAnswer } from "./renameInAnswer.ts";
+import { ownFrom, planOwn, withOwn } from "./ownEdits.ts";
+import { renameInRest } from "./renameInRest.ts";
+import { solveFor } from "./solveFor.ts";
+import { sweepOver } from "./sweepOver.ts";
 import type { Line, Notebook, Result } from "./types.ts";
 
-type Rest = Omit<Notebook, "lines">;
+type Rest = Omit<Notebook, "lines" | "cases" | "base" | "hiddenCases" | "casesFrom">;
+interface Turn<T> {
+  readonly before: T;
+  readonly after: T;
+}
 
 interface Change {
   readonly lines: readonly LineChange[];
-  readonly rest?: { readonly before: Rest; readonly after: Rest };
+  readonly cases?: Turn<KeptCases>;
+  readonly rest?: Turn<Rest>;
+}
+
+interface Step {
+  readonly undo: string;
+  readonly redo: string;
+  readonly changes: readonly LineChange[];
+  readonly cases?: Turn<KeptCases>;
 }
 
 /**
- * Opens a notebook: each line becomes one node that is worked out again when, and only when, something it uses changes.
- * Several edits in one go are worked out once. Errors are results: the rest of the notebook goes on.
+ * Opens a notebook: each line in each case becomes one node that is worked out again when, and only when, something it
+ * uses changes. Several edits in one go are worked out once. Errors are results: the rest of the notebook goes on.
  * @param book The notebook as plain data.
  * @param options Functions that formulas may call beside sqrt, exp, ln, log10, sin, cos, tan, abs, min and max; and
  * what some lines are to begin with (texts, or things that no text can hold).
  * @returns The open notebook.
- * @throws Error `invalid line name: …`, `ambiguous function: …`, `unknown line: …`.
+ * @throws Error `invalid line name: …`, `ambiguous function: …`, `unknown line: …`, `unknown case: …`.
  * @example
- * const book = notebook({ asks: "How strong?", lines: { salt: given("24 lb", "weighed"), ratio: worked("salt / 2 gal", "lb/gal") } });
+ * const book = notebook({
+ *   asks: "How strong?",
+ *   lines: { salt: given("24 lb", "weighed"), ratio: worked("salt / 2 gal", "lb/gal") },
+ *   cases: { "as it is": {}, "more salt": { salt: "30 lb" } },
+ * });
  * const lines = openLines(book);
- * const ratio = await lines.value("ratio");
- * ratio.value // 1437.9...
+ * const ratio = await lines.value("ratio", "more salt");
+ * ratio.value // 1797.4...
  */
 export function openLines(book: Notebook, options: OpenOptions = {}): Lines {
-  const { lines, ...rest } = notebook(book);
+  const { lines, cases, base: _base, hiddenCases: _hidden, casesFrom: _from, ...rest } = notebook(book);
   const names = namesOf([], [...functions, ...(options.vocabulary?.functions ?? [])]);
-  const desk = new Desk(names.functions);
+  refuseTooManyCases(Object.keys(cases ?? {}).length);
+  const desk = new Desk(names.functions, casesOf({ ...book, ...(cases && { cases }) }));
   const history = new History<Change>();
-  const observers = new Set<(line: string, result: Result) => void>();
+  const observers = new Set<(line: string, result: Result, inCase: string) => void>();
   const nameOf = (id: string) => desk.kept.get(id)?.name ?? id;
-  const engine = new Engine(desk, (id, result) => {
-    for (const tell of [...observers]) tell(nameOf(id), result);
+  const caseName = (id: string) => desk.cases.list.find((one) => one.id === id)?.name ?? id;
+  const engine = new Engine(desk, (id, result, inCase) => {
+    for (const tell of [...observers]) tell(nameOf(id), result, caseName(inCase));
   });
   let about: Rest = rest;
   let count = 0;
+  let caseCount = desk.cases.list.length;
   let open = true;
-  let gathered: Planned[] | undefined;
+  let gathered: Step[] | undefined;
 
-  engine.apply(
-    Object.entries(lines).map(([name, line], at) => {
-      const id = `line ${++count}`;
-      return { id, at, after: { id, name, line } };
-    }),
-  );
+  engine.apply(openedLines());
+  const texts = (value: unknown): Edit => (typeof value === "string" ? { given: value } : { value });
   const givens = options.givens instanceof Map ? [...options.givens] : Object.entries(options.givens ?? {});
-  engine.apply(
-    givens.flatMap(
-      ([name, value]) => planSet(desk, name, typeof value === "string" ? { given: value } : { value })?.changes ?? [],
-    ),
-  );
+  engine.apply(givens.flatMap(([name, value]) => planSet(desk, name, texts(value))?.changes ?? []));
+  for (const [inCase, own] of Object.entries(options.inCases ?? {}))
+    for (const [name, value] of Object.entries(own))
+      engine.apply(planOwn(desk, name, desk.caseNamed(inCase), texts(value))?.changes ?? []);
 
-  function make(change: Change): void {
-    engine.apply(change.lines);
-    if (change.rest) about = change.rest.after;
+  function openedLines(): readonly LineChange[] {
+    return Object.entries(lines).map(([name, line], at) => {
+      const id = `line ${++count}`;
+      let after: NonNullable<LineChange["after"]> = { id, name, line };
+      for (const one of desk.cases.list) {
+        const given = cases?.[one.name]?.[name];
+        if (given === undefined) continue;
+        const idOf = (folded: string) => desk.caseNamed(folded).id;
+        after = withOwn(after, one.id, ownFrom(given, idOf));
+      }
+      return { id, at, after };
+    });
   }
 
-  function back(change: Change): void {
-    engine.apply(change.lines.map(swapped).reverse());
-    if (change.rest) about = change.rest.before;
+  function make({ lines: changes, cases: turn, rest: turned }: Change): void {
+    if (turn && turn.after !== desk.cases) {
+      // Own readings are there before their case is worked, and still there when it goes.
+      engine.apply(changes);
+      engine.applyCases(turn.after);
+    } else engine.apply(changes);
+    if (turned) about = turned.after;
   }
 
-  function edit(planned: Planned | undefined, restAfter?: Rest): void {
+  function back({ lines: changes, cases: turn, rest: turned }: Change): void {
+    make({
+      lines: changes.map(swapped).reverse(),
+      ...(turn && { cases: turnedRound(turn) }),
+      ...(turned && { rest: turnedRound(turned) }),
+    });
+  }
+
+  function edit(planned: Step | undefined, restAfter?: Rest): void {
     if (!open) throw new Error("invalid edit: the notebook is closed; open it again");
     if (!planned) return;
-    const change: Change = { lines: planned.changes, ...(restAfter && { rest: { before: about, after: restAfter } }) };
+    const change: Change = {
+      lines: planned.changes,
+      ...(planned.cases && { cases: planned.cases }),
+      ...(restAfter && { rest: { before: about, after: restAfter } }),
+    };
     make(change);
     if (gathered) gathered.push(planned);
     else history.did({ undo: planned.undo, redo: planned.redo, change });
   }
 
   const idOf = (name: string) => desk.named(name).id;
+  const caseId = (name: string | undefined) => desk.caseNamed(name).id;
+  const resultIn = (line: string, inCase: string) => engine.result(line, inCase);
+
+  async function settledResult(line: string, inCase: string): Promise<Result> {
+    do await engine.settled(line, inCase);
+    while (open && desk.kept.has(line) && engine.result(line, inCase).state === "working");
+    return engine.result(line, inCase);
+  }
 
   return {
-    async value(name) {
+    async value(name, inCase) {
       const id = idOf(name);
-      do await engine.settled(id);
-      while (open && desk.kept.has(id) && engine.result(id).state === "working");
-      return answerOf(engine.result(id), desk.named(nameOf(id)).line);
+      const result = await settledResult(id, caseId(inCase));
+      return answerOf(result, desk.named(nameOf(id)).line);
     },
-    result: (name) => engine.result(idOf(name)),
+    result: (name, inCase) => engine.result(idOf(name), caseId(inCase)),
     line: (name) => desk.named(name).line,
-    text: (name) => textOf(desk.named(name).line),
-    set: (name, change) => edit(planSet(desk, name, change)),
+    text(name, inCase) {
+      const { line, own } = desk.named(name);
+      return own?.get(caseId(inCase))?.text ?? textOf(line);
+    },
+    own(name, inCase) {
+      const own = desk.named(name).own?.get(caseId(inCase));
+      if (!own) return undefined;
+      const { sameAs, thing: _, ...mine } = own;
+      return { ...mine, ...(sameAs !== undefined && { sameAs: caseName(sameAs) }) };
+    },
+    set(name, change, inCase) {
+      const one = inCase === undefined ? undefined : desk.caseNamed(inCase);
+      const alone = one === undefined || one.name === "" || "worked" in change || "fitted" in change;
+      edit(alone ? planSet(desk, name, change) : planOwn(desk, name, one, change));
+    },
+    putBack: (name, inCase) => edit(planOwn(desk, name, desk.caseNamed(inCase), undefined)),
     add: (name, line, after) => edit(planAdd(desk, `line ${++count}`, name, line, after)),
     remove: (name) => edit(planRemove(desk, name)),
     rename(name, next) {
       const before = desk.named(name);
       const planned = planRename(desk, name, next, engine.wiring.usedBy(before.id));
-      edit(planned, planned && renameInAnswer(about, before.name, planned.changes[0]?.after?.name ?? next));
+      edit(planned, planned && renameInRest(about, before.name, planned.changes[0]?.after?.name ?? next));
+    },
+    cases: () =>
+      desk.cases.list.map(({ id, name, hidden, from }) => ({
+        name,
+        base: id === desk.cases.base,
+        hidden,
+        ...(from && { from }),
+      })),
+    addCase(name, how = {}) {
+      refuseTooManyCases(desk.cases.list.length + 1);
+      edit(planAddCase(desk, `case ${++caseCount}`, name, how));
+    },
+    removeCase: (name) => edit(planRemoveCase(desk, name)),
+    renameCase: (name, next) => edit(planRenameCase(desk, name, next)),
+    moveCase: (name, before) => edit(planMoveCase(desk, name, before)),
+    hideCase: (name, hidden) => edit(planHideCase(desk, name, hidden)),
+    setBase: (name) => edit(planBase(desk, name)),
+    copyGivens: (from, to) => edit(planCopyGivens(desk, from, to)),
+    less: (name, inCase) => lessBase(resultIn(idOf(name), caseId(inCase)), resultIn(idOf(name), desk.cases.base)),
+    async solve(name, wanted, by, inCase) {
+      const [line, given, one] = [idOf(name), idOf(by), caseId(inCase)];
+      await settledResult(line, one);
+      await settledResult(given, one);
+      return solveFor({ desk, wiring: engine.wiring, result: resultIn, inCase: one }, line, wanted, given);
+    },
+    async sweep(name, by, how) {
+      const [line, given] = [idOf(name), idOf(by)];
+      const asked = how.cases ?? desk.cases.list.filter(({ hidden }) => !hidden).map((one) => one.name);
+      const ids = asked.map((one) => desk.caseNamed(one));
+      for (const { id } of ids) await settledResult(line, id);
+      return sweepOver({ desk, wiring: engine.wiring, result: resultIn }, line, given, ids, how);
+    },
+    setRest(was, part) {
+      edit({ undo: was, redo: was, changes: [] }, { ...about, ...part });
     },
     together(was, edits) {
       if (gathered) return edits();
-      const restBefore = about;
-      const mine: Planned[] = [];
+      const [restBefore, casesBefore] = [about, desk.cases];
+      const mine: Step[] = [];
       gathered = mine;
       try {
         edits();
@@ -109,6 +218,7 @@ export function openLines(book: Notebook, options: OpenOptions = {}): Lines {
         gathered = undefined;
         const change: Change = {
           lines: mine.flatMap(({ changes }) => changes),
+          ...(desk.cases !== casesBefore && { cases: { before: casesBefore, after: desk.cases } }),
           rest: { before: restBefore, after: about },
         };
         if (mine.length > 0) history.did({ undo: was, redo: was, change });
@@ -134,14 +244,16 @@ export function openLines(book: Notebook, options: OpenOptions = {}): Lines {
       observers.add(tell);
       return () => observers.delete(tell);
     },
-    atWork: () => engine.atWork().map(nameOf),
-    stop: (name) => engine.stop(idOf(name)),
-    again: (name) => engine.again(idOf(name)),
+    atWork: () => [...new Set(engine.atWork().map(({ line }) => nameOf(line)))],
+    atWorkIn: () => engine.atWork().map(({ line, inCase }) => ({ line: nameOf(line), inCase: caseName(inCase) })),
+    stop: (name, inCase) => engine.stop(idOf(name), caseId(inCase)),
+    again: (name, inCase) => engine.again(idOf(name), caseId(inCase)),
     settled: () => engine.settled(),
     notebook: () =>
       notebook({
         ...about,
         lines: Object.fromEntries(desk.order.map((id) => [nameOf(id), desk.named(nameOf(id)).line])),
+        ...casesWritten(desk),
       }),
     close() {
       open = false;
@@ -157,4 +269,8 @@ function textOf(line: Line): string {
 
 function swapped({ before, after, ...rest }: LineChange): LineChange {
   return { ...rest, ...(after && { before: after }), ...(before && { after: before }) };
+}
+
+function turnedRound<T>({ before, after }: Turn<T>): Turn<T> {
+  return { before: after, after: before };
 }

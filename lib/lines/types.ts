@@ -72,13 +72,54 @@ export interface Clause {
   readonly caution?: string | readonly string[];
 }
 
+/**
+ * What a case has of its own for a given: its text alone, or with how it is known. A reading of its own is independent
+ * of the other cases' readings, unless `sameAs` names the case whose very reading it is.
+ */
+export type OwnGiven = string | { readonly text: string; readonly known?: Knowing; readonly sameAs?: string };
+
+/** Where a case was taken from, for the page to say and to find things that no text can hold (a run's log). */
+export interface CaseFrom {
+  readonly kind: "run" | "setup" | "bath" | "case";
+  readonly id: string;
+  /** In words: "fitted 9 Nov". */
+  readonly says?: string;
+}
+
+/** A figure that a maker made of lines, without a programmer. `by`, `from` and `to`: a given and texts with units. */
+export type OwnFigure =
+  | { readonly draws: "a line across cases"; readonly line: string; readonly title?: string }
+  | {
+      readonly draws: "a sweep";
+      readonly line: string;
+      readonly by: string;
+      readonly from: string;
+      readonly to: string;
+      readonly title?: string;
+    }
+  | {
+      readonly draws: "a line against another";
+      readonly line: string;
+      readonly against: string;
+      readonly title?: string;
+    };
+
 export interface Notebook {
   readonly asks: string;
   readonly name?: string;
   readonly lines: Readonly<Record<string, Line>>;
+  /** By name, in order: what each has of its own; every other given stands as its line says. Left out, there is one. */
+  readonly cases?: Readonly<Record<string, Readonly<Record<string, OwnGiven>>>>;
+  /** The case that the others are compared with; the first if left out. */
+  readonly base?: string;
+  /** Cases that are kept but not shown. */
+  readonly hiddenCases?: readonly string[];
+  readonly casesFrom?: Readonly<Record<string, CaseFrom>>;
   /** Clauses with line names in braces: "In the band {minutes in band} of {hold time}". */
   readonly answer?: string | readonly (string | Clause)[];
-  readonly figures?: readonly string[];
+  /** Figures that come with the tool by name, and the maker's own. */
+  readonly figures?: readonly (string | OwnFigure)[];
+  /** Paragraphs of plain text. */
   readonly notes?: readonly string[];
 }
 

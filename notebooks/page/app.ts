@@ -234,7 +234,7 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
         add: (row) => addRow(run, row),
       },
       figures: drawings({
-        names: book.figures ?? [],
+        names: (book.figures ?? []).filter((figure) => typeof figure === "string"),
         figures,
         run,
         notebook,

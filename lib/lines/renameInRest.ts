@@ -1,5 +1,5 @@
 import { foldName } from "./foldName.ts";
-import type { Clause, Notebook } from "./types.ts";
+import type { Clause, Notebook, OwnFigure } from "./types.ts";
 
 /**
  * What a notebook says beside its lines, with one line called by another name wherever it stands in braces.
@@ -7,9 +7,13 @@ import type { Clause, Notebook } from "./types.ts";
  * @param name The line's name.
  * @param next Its new name.
  * @returns The same with the new name.
- * @example renameInAnswer({ asks: "?", answer: "It took {time}" }, "time", "hold") // { asks: "?", answer: "It took {hold}" }
+ * @example renameInRest({ asks: "?", answer: "It took {time}" }, "time", "hold") // { asks: "?", answer: "It took {hold}" }
  */
-export function renameInAnswer(about: Omit<Notebook, "lines">, name: string, next: string): Omit<Notebook, "lines"> {
+export function renameInRest<T extends Pick<Notebook, "answer" | "notes" | "figures">>(
+  about: T,
+  name: string,
+  next: string,
+): T {
   const text = (says: string) =>
     says.replace(/\{([^{}]*)\}/gu, (braces, inner: string) =>
       foldName(inner) === foldName(name) ? `{${next}}` : braces,
@@ -24,10 +28,18 @@ export function renameInAnswer(about: Omit<Notebook, "lines">, name: string, nex
       ...(caution !== undefined && { caution: typeof caution === "string" ? text(caution) : caution.map(text) }),
     };
   };
-  const { answer, notes } = about;
+  const called = (line: string) => (foldName(line) === foldName(name) ? next : line);
+  const figure = (one: string | OwnFigure): string | OwnFigure => {
+    if (typeof one === "string") return one;
+    if (one.draws === "a sweep") return { ...one, line: called(one.line), by: called(one.by) };
+    if (one.draws === "a line against another") return { ...one, line: called(one.line), against: called(one.against) };
+    return { ...one, line: called(one.line) };
+  };
+  const { answer, notes, figures } = about;
   return {
     ...about,
     ...(answer !== undefined && { answer: typeof answer === "string" ? text(answer) : answer.map(clause) }),
     ...(notes !== undefined && { notes: notes.map(text) }),
+    ...(figures !== undefined && { figures: figures.map(figure) }),
   };
 }
