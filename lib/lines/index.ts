@@ -1,14 +1,18 @@
 export type { Answer } from "./Answer.ts";
 export { answerOf } from "./Answer.ts";
 export { checkName } from "./checkName.ts";
+export { type Completion, type CompletionKind, type CompletionOptions, completions } from "./completions.ts";
 export { fitted } from "./fitted.ts";
 export { foldName, tidyName } from "./foldName.ts";
+export { type FunctionHelp, functionHelp } from "./functionHelp.ts";
 export { functions } from "./functions.ts";
 export { type GivenOptions, given } from "./given.ts";
+export { inWords } from "./inWords.ts";
 export type { AddCase, CaseShown, Edit, Lines, OpenOptions } from "./Lines.ts";
 export { type Names, namesOf } from "./names.ts";
 export { nearestName } from "./nearestName.ts";
 export { notebook } from "./notebook.ts";
+export { type NumberPiece, numbersIn } from "./numbersIn.ts";
 export { openLines } from "./openLines.ts";
 export { type Parsed, parseFormula } from "./parseFormula.ts";
 export { partOf, partsOf } from "./partOf.ts";

@@ -5,6 +5,8 @@ export const LONGEST_NAME = 60;
 
 const LETTER = /[\p{L}\p{M}\p{Nd}_]/u;
 const NAME_CHARACTER = /[\p{L}\p{M}\p{Nd}_\s.'’\-\u2010\u2011]/u;
+/** Text that folding changes in nothing but its capitals. */
+const PLAIN = /^(?! )(?:[!-~]| (?! ))*$/u;
 
 /**
  * The longest known name that stands in a text at a character. A name ends where a word ends: "salt" is not in "salty".
@@ -22,11 +24,15 @@ export function longestName(
   const ends: number[] = [];
   // Twice the length, since blanks may be doubled in the text.
   const last = Math.min(text.length, from + 2 * LONGEST_NAME);
-  for (let at = from; at < last && NAME_CHARACTER.test(text.charAt(at)); at++) {
+  let at = from;
+  for (; at < last && NAME_CHARACTER.test(text.charAt(at)); at++) {
     if (LETTER.test(text.charAt(at)) && !LETTER.test(text.charAt(at + 1))) ends.push(at + 1);
   }
+  const slice = text.slice(from, at);
+  // Most formulas are plain: what is folded once need not be folded for each end again.
+  const plain = PLAIN.test(slice) ? slice.toLowerCase() : undefined;
   for (const to of ends.reverse()) {
-    const folded = foldName(text.slice(from, to));
+    const folded = plain?.slice(0, to - from) ?? foldName(text.slice(from, to));
     if (known(folded)) return { folded, to };
   }
   return undefined;
