@@ -14,7 +14,7 @@ const fitter = aside<FitWork, FittedRun>(
 export function withFitsAside(vocabulary: Vocabulary): Vocabulary {
   return {
     functions: vocabulary.functions.map((func) =>
-      func.name === "fit of run"
+      func.work && func.name === "fit of run"
         ? {
             ...func,
             slow: (job, ...given) => {

@@ -1,4 +1,6 @@
 import { exact } from "../measure/measuredValue.ts";
+import { argumentOf } from "./argumentOf.ts";
+import { callPlain } from "./callPlain.ts";
 import { compared } from "./compared.ts";
 import { FormulaError } from "./FormulaError.ts";
 import { isValue } from "./isValue.ts";
@@ -85,7 +87,7 @@ function work(tree: Tree, around: Surroundings, given: Given): unknown {
     case "part":
       return part(tree, needed(tree.of), around);
     case "call":
-      return call(tree, inner, given, around.jobOf);
+      return call(tree, inner, given, around);
     case "negative":
     case "sign":
       return signed(tree, needed, (piece) => quote(piece, around));
@@ -131,19 +133,21 @@ function call(
   tree: Tree & { kind: "call" },
   inner: (piece: Tree) => unknown,
   given: Given,
-  jobOf?: () => Job,
+  around: Surroundings,
 ): unknown {
   if (given.has(tree)) return given.get(tree);
   const { func } = tree;
   const args = tree.args.map((piece, i) => {
     const value = inner(piece);
-    if (!(value instanceof NotGiven)) return value;
+    if (!(value instanceof NotGiven)) return argumentOf(func, i, value, piece, quote(piece, around));
     if (!func.takes[i]?.optional) throw new WaitsFor(value.line);
     return undefined;
   });
-  const result: unknown = tellingWhere(tree, () =>
-    func.slow && jobOf ? func.slow(jobOf(), ...args) : func.work(...args),
-  );
+  const { jobOf } = around;
+  const result: unknown = tellingWhere(tree, () => {
+    if (!func.work) return callPlain(func, args, jobOf);
+    return func.slow && jobOf ? func.slow(jobOf(), ...args) : func.work(...args);
+  });
   if (isThenable(result)) throw new Slow(tree, result);
   return finished(result, tree);
 }

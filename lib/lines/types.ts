@@ -1,4 +1,4 @@
-import type { Knowing, Value, Written } from "../measure/types.ts";
+import type { Dimension, Kind, Knowing, Value, Written } from "../measure/types.ts";
 
 /** A typed-in line: text as the maker wrote it. Empty text means "not given", which formulas can deal with. */
 export interface Given {
@@ -145,17 +145,60 @@ export interface Job {
   onStop(end: () => void): void;
 }
 
-/** A function that formulas can call, handed in from outside: lines knows nothing of baths. */
-export interface Func {
+/** One thing that a function is given. */
+export interface Taken {
   readonly name: string;
-  readonly takes: readonly { readonly name: string; readonly optional?: boolean }[];
+  readonly optional?: boolean;
+  /** What it measures, as a kind of lib/measure or by its exponents: anything else is refused before the call. */
+  readonly kind?: Kind | Dimension;
+}
+
+interface FuncFacts {
+  readonly name: string;
+  readonly takes: readonly Taken[];
   readonly says: string;
   readonly source?: string;
+}
+
+/** A function of whatever lines come to: amounts, words, logs. Amounts bring their doubt, and it sees to that itself. */
+export interface FuncOfThings extends FuncFacts {
+  readonly gives?: Kind | Dimension;
   /** May give a promise. */
   readonly work: (...args: readonly unknown[]) => unknown;
   /** The same off this thread, in place of `work`: with progress, and an end when it is no longer wanted. */
   readonly slow?: (job: Job, ...args: readonly unknown[]) => PromiseLike<unknown>;
+  readonly numbers?: never;
+  readonly slowNumbers?: never;
 }
+
+interface FuncOfNumbers extends FuncFacts {
+  /** What the number measures; a plain number if left out. */
+  readonly gives?: Kind | Dimension;
+  /** The slopes ∂/∂x for each argument, where they are known exactly; differences are taken otherwise. */
+  readonly partials?: (...si: number[]) => readonly number[];
+  /** What the function itself is not sure of (a coefficient): handed in behind the arguments, and its doubt counted too. */
+  readonly besides?: readonly Value[];
+  readonly work?: never;
+  readonly slow?: never;
+}
+
+/**
+ * A function of plain SI numbers; an argument that is left out is undefined. Doubt is carried for it, source by source.
+ * It throws outside its range, and says the range.
+ */
+export interface FastFunc extends FuncOfNumbers {
+  readonly numbers: (...si: number[]) => number;
+  readonly slowNumbers?: never;
+}
+
+/** The same for a function that takes long: it is asked for all it takes at once, so that this can run side by side. */
+export interface SlowFunc extends FuncOfNumbers {
+  readonly slowNumbers: (job: Job, ...si: number[]) => PromiseLike<number>;
+  readonly numbers?: never;
+}
+
+/** A function that formulas can call, handed in from outside: lines knows nothing of baths. One of three forms. */
+export type Func = FuncOfThings | FastFunc | SlowFunc;
 
 export interface Vocabulary {
   readonly functions: readonly Func[];

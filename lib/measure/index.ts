@@ -5,6 +5,7 @@ export { type Doubt, defaultDoubts, defaultUncertainty, doubtOf } from "./defaul
 export { digits } from "./digits.ts";
 export { divideDimensions, multiplyDimensions, powerDimension, sameDimension, sameExponents } from "./dimension.ts";
 export { dimensionName } from "./dimensionName.ts";
+export { dimensionOf } from "./dimensionOf.ts";
 export { isUnread } from "./fitUnit.ts";
 export { formatDuration } from "./formatDuration.ts";
 export { formatLimit } from "./formatLimit.ts";
