@@ -18,8 +18,7 @@ export function pointsOf(
   const slot = new Map(g.blocks.flatMap((block, i) => block.ids.map((id) => [id, i] as const)));
   const misread: { id: string; off: number; reason: string }[] = [];
   const exactly = (time: number, order: number) => {
-    const { water, steam } = line.bathAt(z, time);
-    const { T, perKilogram } = line.readingAt(z, time, order);
+    const { water, steam, T, perKilogram } = line.glanceAt(z, time, order);
     return { water, steam, T, perKilogram: Math.min(-1e-6, perKilogram) };
   };
   // A logger's rows lie so close together that straight lines between some hundred of them are as good.

@@ -1,21 +1,18 @@
 import type { Run } from "../log/types.ts";
 import { answerOfLn, scaled, symmetric } from "./answer.ts";
-import { ratioAsked, steamAsked, waterAsked } from "./asked.ts";
-import { asWideAsUnknown, contradiction, withinUsual } from "./contradiction.ts";
+import { waterAsked } from "./asked.ts";
+import { boilOffOf, ratiosOf } from "./boilOffOf.ts";
 import { courseOf } from "./courseOf.ts";
 import { type FittedLine, fitLine } from "./fitLine.ts";
 import { holdOf } from "./holdOf.ts";
 import { inBandOf } from "./inBandOf.ts";
-import { makeUpOf } from "./makeUpOf.ts";
 import { pointsOf } from "./pointsOf.ts";
-import { pouredOf, unwrittenOf } from "./pouredOf.ts";
 import { type Prepared, prepare } from "./prepare.ts";
-import { type Asked, readOff } from "./readOff.ts";
+import { readOff } from "./readOff.ts";
 import type { BalanceGivens, WaterBalance } from "./types.ts";
 
 /** The mixture of normals is a little too narrow at its ends; found on generated logs, not derived. */
 const stretch = 1.04;
-const flow = { mass: 1, time: -1 } as const;
 
 /**
  * The water balance of one run. Salt does not boil off, so each reading at the boil says how much water is in the tank;
@@ -56,58 +53,31 @@ export function readBalance(
   givens: BalanceGivens,
   widen = stretch,
 ): WaterBalance {
-  const { line, facts, boil } = prepared;
+  const { line, boil } = prepared;
   const { start, end } = line;
-  const duration = end - start;
-  const ask = (asked: Asked) => readOff(asked, fitted.trial, fitted.line.doubts, widen);
-
-  // No more can boil off than was there and was poured, and no tank holds thirty times what its first readings say.
-  const most = 30 * line.water.value;
-  const inAll = line.pours.reduce((sum, pour) => sum + pour.mass, 3 * line.water.value);
-  const water = [line.water.value / 30, most] as const;
-  const rates = [1e-9 * line.water.value, (2 * inAll) / Math.max(60, duration)] as const;
+  // No tank holds thirty times what its first readings say.
+  const water = [line.water.value / 30, 30 * line.water.value] as const;
+  const waterAt = (time: number) =>
+    answerOfLn(readOff(waterAsked(fitted, start, time), fitted.trial, fitted.line.doubts, widen), { mass: 1 }, water);
   const { points, misread } = pointsOf(fitted, prepared);
-  const against = contradiction(points, boil.time, line.water.value);
-  const asked = ask(steamAsked(fitted, start, end));
-  const read = withinUsual(answerOfLn(asked, flow, rates), asked.u, line.water.value);
-  const boilOff = against === undefined ? read : asWideAsUnknown(read, line.water.value);
-  const waterStart = answerOfLn(ask(waterAsked(fitted, start, start)), { mass: 1 }, water);
-  const waterEnd = answerOfLn(ask(waterAsked(fitted, start, end)), { mass: 1 }, water);
-  const ratios = [line.saltAt(start) / most, (30 * line.saltAt(end)) / line.water.value] as const;
-  const hold = holdOf(prepared, givens);
-  const ratioStart = answerOfLn(
-    ask(ratioAsked(fitted, start, facts.parts.length > 0 ? hold.start : start)),
-    {},
-    ratios,
+  const { boilOff, makeUp, poured, pouredRate, unwritten, remarks } = boilOffOf(
+    prepared,
+    fitted,
+    { points, misread },
+    widen,
   );
-  const ratioEnd = answerOfLn(ask(ratioAsked(fitted, start, facts.parts.length > 0 ? hold.end : end)), {}, ratios);
-  const poured = pouredOf(prepared);
-  const pouredRate = scaled(poured, 1 / Math.max(1, duration), flow);
+  const hold = holdOf(prepared, givens);
+  const { ratioStart, ratioEnd } = ratiosOf(prepared, fitted, hold, widen);
   const course = courseOf(fitted, prepared);
-  const remarks = [...(against === undefined ? [] : [against]), ...prepared.remarks];
-  if (misread.length > 0) {
-    remarks.push(
-      misread.length === 1
-        ? "One reading does not fit the others and hardly counts."
-        : `${misread.length} readings do not fit the others and hardly count.`,
-    );
-  }
-  const unwritten = unwrittenOf(prepared, remarks);
-  const half = (boilOff.interval95[1] - boilOff.interval95[0]) / 2;
-  if (half > 0.5 * boilOff.value) {
-    remarks.push(
-      "The log says little about the boil-off: more readings, further apart, and every pour written down would make it narrower.",
-    );
-  }
   const lnRatio = givens.target === undefined ? Math.log(ratioEnd.value) : prepared.salts.curve.lnRatio(givens.target);
   const perShare = prepared.salts.curve.slope(lnRatio) / (line.saltAt(end) / Math.exp(lnRatio));
   return {
     boilOff,
     drift: scaled(boilOff, perShare, { temperature: 1, time: -1 }),
     salts: symmetric(line.saltAt(end), { mass: 1 }, saltSources(prepared), 0),
-    makeUp: makeUpOf(boilOff, pouredRate, fitted, prepared),
-    waterStart,
-    waterEnd,
+    makeUp,
+    waterStart: waterAt(start),
+    waterEnd: waterAt(end),
     ratioStart,
     ratioEnd,
     ...(givens.target !== undefined && givens.band !== undefined

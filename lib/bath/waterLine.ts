@@ -3,7 +3,8 @@ import type { Block } from "./blockReadings.ts";
 import type { BrineCurve } from "./brineCurve.ts";
 import type { FireHistory } from "./fireHistory.ts";
 import type { Pour } from "./logFacts.ts";
-import { stepResponse, stepResponseRate } from "./stepResponse.ts";
+import { pourShown, shareShown } from "./pourShown.ts";
+import { stepResponse } from "./stepResponse.ts";
 
 /** What can be wrong, in standard units: each is 0 give or take 1, and belongs to a source that has a plain name. */
 export interface Doubt {
@@ -57,6 +58,12 @@ export interface WaterLine {
   readonly doubts: readonly Doubt[];
   readonly bathAt: (z: ArrayLike<number>, time: number, order?: number) => BathAt;
   readonly readingAt: (z: ArrayLike<number>, time: number, order?: number) => ReadingAt;
+  /** Water and steam of the bath and what a reading would show, for quick looks that need no slopes. */
+  readonly glanceAt: (
+    z: ArrayLike<number>,
+    time: number,
+    order?: number,
+  ) => Pick<BathAt, "water" | "steam"> & Pick<ReadingAt, "T" | "perKilogram">;
   /** kg/s at the first fire. */
   readonly rate: (z: ArrayLike<number>) => number;
   /** ln of salt over water and how it hangs on the doubts. */
@@ -89,9 +96,10 @@ const fireTrend = 0.08;
  * Sets up the line for one log.
  *
  * @param g what is given, with its doubts
+ * @param others doubts of whoever builds on the line: they come last, and nothing here hangs on them
  * @example waterLine(givens).bathAt(new Float64Array(40), 600).water
  */
-export function waterLine(g: LineGivens): WaterLine {
+export function waterLine(g: LineGivens, others: readonly Doubt[] = []): WaterLine {
   const doubts: Doubt[] = [];
   const add = (source: string) => doubts.push({ source }) - 1;
   const iWater = add("water at the start");
@@ -110,6 +118,7 @@ export function waterLine(g: LineGivens): WaterLine {
   const iParts = g.parts.map(() => add("parts"));
   const iEach = g.pours.map(() => add("each pour"));
   const iTime = g.pours.map(() => add("pour times"));
+  doubts.push(...others);
   const size = doubts.length;
   const full = Math.max(1, g.end - g.start);
   const pivot = g.blocks.reduce((sum, block) => sum + block.T, 0) / Math.max(1, g.blocks.length);
@@ -147,24 +156,23 @@ export function waterLine(g: LineGivens): WaterLine {
     // Asked of the bath at the start itself, nothing is poured yet: what is on the first row counts as poured since.
     const unpoured = !Number.isFinite(order) && time <= g.start + 1e-6;
     let poured = 0;
-    g.pours.forEach((pour, i) => {
-      const each = 1 + g.cup.eachPour * at(z, at(iEach, i));
-      const shift = g.pourTime * at(z, at(iTime, i));
-      const kg = pour.mass * cup * each;
-      const share = (mix: number, slow: number) => (unpoured ? 0 : shownAt(pour, time, order, shift, mix, slow));
-      const shown = share(tMix, tLag);
-      const rateShown = shownRateAt(pour, time, order, shift, tMix, tLag);
-      poured += kg * shown;
-      const perKilogram = effect * shown;
-      waterBy[iCup] = at(waterBy, iCup) + pour.mass * each * g.cup.allNight * perKilogram;
-      waterBy[at(iEach, i)] = pour.mass * cup * g.cup.eachPour * perKilogram;
-      waterBy[at(iTime, i)] = -kg * effect * rateShown * g.pourTime;
-      waterBy[iMixing] =
-        at(waterBy, iMixing) + (kg * effect * (share(tMix * 1.01, tLag) - shown) * mixing.u) / Math.log(1.01);
-      waterBy[iLag] = at(waterBy, iLag) + (kg * effect * (share(tMix, tLag * 1.01) - shown) * lag.u) / Math.log(1.01);
-      steamBy[iCup] = at(steamBy, iCup) - (effect - 1) * pour.mass * each * g.cup.allNight * shown;
-      steamBy[at(iEach, i)] = -(effect - 1) * pour.mass * cup * g.cup.eachPour * shown;
-    });
+    if (!unpoured)
+      g.pours.forEach((pour, i) => {
+        const each = 1 + g.cup.eachPour * at(z, at(iEach, i));
+        const shift = g.pourTime * at(z, at(iTime, i));
+        const kg = pour.mass * cup * each;
+        const { share: shown, rate: rateShown, byMixing, byLag } = pourShown(pour, time, order, shift, tMix, tLag);
+        if (shown === 0) return;
+        poured += kg * shown;
+        const perKilogram = effect * shown;
+        waterBy[iCup] = at(waterBy, iCup) + pour.mass * each * g.cup.allNight * perKilogram;
+        waterBy[at(iEach, i)] = pour.mass * cup * g.cup.eachPour * perKilogram;
+        waterBy[at(iTime, i)] = -kg * effect * rateShown * g.pourTime;
+        waterBy[iMixing] = at(waterBy, iMixing) + kg * effect * byMixing * mixing.u;
+        waterBy[iLag] = at(waterBy, iLag) + kg * effect * byLag * lag.u;
+        steamBy[iCup] = at(steamBy, iCup) - (effect - 1) * pour.mass * each * g.cup.allNight * shown;
+        steamBy[at(iEach, i)] = -(effect - 1) * pour.mass * cup * g.cup.eachPour * shown;
+      });
     waterBy[iWater] = own * g.water.relative;
     waterBy[iPour] = pourEffect.u * poured;
     for (const i of [iRate, iTrend, ...iFire, ...iParts]) waterBy[i] = -at(steamBy, i);
@@ -213,6 +221,31 @@ export function waterLine(g: LineGivens): WaterLine {
     return { T, by, perKilogram };
   };
 
+  const glanceAt = (z: ArrayLike<number>, time: number, order = Infinity) => {
+    const factors = lnFire(z);
+    const done = g.fire.done(time, factors);
+    const bend = (done * done) / Math.max(1e-9, g.fire.done(g.start + full, factors)) - done;
+    let steam = rate(z) * (done + fireTrend * at(z, iTrend) * bend);
+    g.parts.forEach((part, i) => {
+      if (time >= part.time) steam -= part.steam + part.u * at(z, at(iParts, i));
+    });
+    const effect = pourEffect.value + pourEffect.u * at(z, iPour);
+    const cup = 1 + g.cup.allNight * at(z, iCup);
+    const own = g.water.value * Math.exp(g.water.relative * at(z, iWater));
+    const tMix = mixing.value * Math.exp(mixing.u * at(z, iMixing));
+    const tLag = lag.value * Math.exp(lag.u * at(z, iLag));
+    let into = 0;
+    let shown = 0;
+    g.pours.forEach((pour, i) => {
+      const kg = pour.mass * cup * (1 + g.cup.eachPour * at(z, at(iEach, i)));
+      if (time > g.start + 1e-6) into += kg * shareShown(pour, time, Infinity, 0, tMix, tLag);
+      shown += kg * shareShown(pour, time, order, g.pourTime * at(z, at(iTime, i)), tMix, tLag);
+    });
+    const within = (poured: number) => Math.max(0.1 * own, own + effect * poured - steam);
+    const { T, perKilogram } = boilsAt(z, time, within(Number.isFinite(order) ? shown : into));
+    return { water: within(into), steam: Math.max(1e-9, steam - (effect - 1) * into), T, perKilogram };
+  };
+
   const lnRatioAt = (z: ArrayLike<number>, time: number) => {
     const { water, waterBy } = bathAt(z, time);
     const by = new Float64Array(size);
@@ -237,6 +270,7 @@ export function waterLine(g: LineGivens): WaterLine {
     doubts,
     bathAt,
     readingAt,
+    glanceAt,
     rate,
     lnRatioAt,
     seen,
@@ -257,25 +291,4 @@ export function waterLine(g: LineGivens): WaterLine {
       salts: iSalt,
     },
   };
-}
-
-/** A reading on a pour's own row was taken before it, or half a minute after it if it stands behind. */
-function shownAt(pour: Pour, time: number, order: number, shift: number, mix: number, slow: number): number {
-  const after = time - pour.time;
-  // Asked of the bath itself, not of a reading: no lag.
-  if (!Number.isFinite(order)) return after < -1e-6 ? 0 : pour.duration > 0 ? Math.min(1, after / pour.duration) : 1;
-  if (pour.duration > 0) {
-    let sum = 0;
-    for (const part of [0.1, 0.3, 0.5, 0.7, 0.9]) sum += stepResponse(after - part * pour.duration, mix, slow) / 5;
-    return sum;
-  }
-  if (Math.abs(after) < 1e-6) return order < pour.order ? 0 : stepResponse(30, mix, slow);
-  return stepResponse(after - shift, mix, slow);
-}
-
-function shownRateAt(pour: Pour, time: number, order: number, shift: number, mix: number, slow: number): number {
-  const after = time - pour.time;
-  if (pour.duration > 0 || !Number.isFinite(order)) return 0;
-  if (Math.abs(after) < 1e-6) return order > pour.order ? stepResponseRate(30, mix, slow) : 0;
-  return stepResponseRate(after - shift, mix, slow);
 }

@@ -106,23 +106,17 @@ function warmBlocks({ thinned, facts, boil, salts }: Prepared): readonly Block[]
  */
 export function fireLine(prepared: Prepared): FireLine {
   const g = prepared.line;
-  const base = waterLine(g);
-  const size = base.doubts.length;
-  const own = { fire: size, evaporates: size + 1, faster: size + 2, boil: size + 3, tank: size + 4 };
-  const doubts = [
-    ...base.doubts,
+  const others = [
     { source: "heat-up" },
     { source: "heat-up" },
     { source: "heat-up" },
     { source: "heat-up" },
     { source: "tank size" },
   ];
+  const base = waterLine(g, others);
+  const size = base.doubts.length - others.length;
+  const own = { fire: size, evaporates: size + 1, faster: size + 2, boil: size + 3, tank: size + 4 };
   const heats = heatsAt(prepared);
-  const longer = (by: Float64Array) => {
-    const all = new Float64Array(doubts.length);
-    all.set(by);
-    return all;
-  };
   const below = (z: ArrayLike<number>, time: number): number => {
     const water = g.water.value * Math.exp(g.water.relative * at(z, base.index.water));
     const capacity = heats.capacity + heats.perWater * (water - g.water.value);
@@ -138,12 +132,9 @@ export function fireLine(prepared: Prepared): FireLine {
   };
   const moving = [base.index.water, base.index.rate, base.index.lag, own.fire, own.evaporates, own.faster, own.boil];
   const readingAt = (z: ArrayLike<number>, time: number, order = Infinity): ReadingAt => {
-    if (time >= g.start - 1e-9) {
-      const { T, by, perKilogram } = base.readingAt(z, time, order);
-      return { T, by: longer(by), perKilogram };
-    }
+    if (time >= g.start - 1e-9) return base.readingAt(z, time, order);
     const boils = base.readingAt(z, g.start, -1);
-    const by = longer(boils.by);
+    const { by } = boils;
     const here = below(z, time);
     const moved = Float64Array.from(z);
     for (const k of moving) {
@@ -155,30 +146,18 @@ export function fireLine(prepared: Prepared): FireLine {
     return { T: boils.T - here, by, perKilogram: -here / Math.max(1, g.start - time) / base.rate(z) };
   };
   const blocks = warmBlocks(prepared);
+  const boils = salts(prepared);
   return {
     ...base,
-    doubts,
     heats,
     heatDoubt: warmUpBefore.fire,
     own,
     readingAt,
-    boilsAt: (z, time, water) => {
-      const { T, by, perKilogram } = base.boilsAt(z, time, water);
-      return { T, by: longer(by), perKilogram };
-    },
-    bathAt: (z, time, order) => {
-      const { water, steam, waterBy, steamBy } = base.bathAt(z, time, order);
-      return { water, steam, waterBy: longer(waterBy), steamBy: longer(steamBy) };
-    },
-    lnRatioAt: (z, time) => {
-      const { value, by } = base.lnRatioAt(z, time);
-      return { value, by: longer(by) };
-    },
     warming: {
       blocks,
       // Near the boil the bath boils at its hot bottom first; far below it the closed form is only so good.
       extra: blocks.map(({ time, T }) => {
-        const away = salts(prepared) - T;
+        const away = boils - T;
         return 1.5 ** 2 * Math.exp(-(g.start - time) / 60) + (0.015 * away) ** 2;
       }),
     },

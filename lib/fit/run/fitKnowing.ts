@@ -1,11 +1,13 @@
 import { answerOf } from "../../bath/answer.ts";
 import { steamAsked } from "../../bath/asked.ts";
 import { at } from "../../bath/at.ts";
+import { boilOffOf, ratiosOf } from "../../bath/boilOffOf.ts";
 import { fitLine } from "../../bath/fitLine.ts";
+import { holdOf } from "../../bath/holdOf.ts";
+import { pointsOf } from "../../bath/pointsOf.ts";
 import { prepare } from "../../bath/prepare.ts";
 import { type Asked, type ReadOff, readOff, underEach } from "../../bath/readOff.ts";
 import type { Answer } from "../../bath/types.ts";
-import { readBalance } from "../../bath/waterBalance.ts";
 import type { Run } from "../../log/types.ts";
 import type { Dimension } from "../../measure/types.ts";
 import { courseOfFit } from "./courseOfFit.ts";
@@ -22,6 +24,7 @@ import { residualsOf } from "./residualsOf.ts";
 import { stretch } from "./stretch.ts";
 import { probablyMisread, probablyUnwritten } from "./suspected.ts";
 import type { FitGivens, FittedParameter, FittedRun } from "./types.ts";
+import { whenRead } from "./whenRead.ts";
 
 function plainAnswer(read: ReadOff, dimension: Dimension, least: number): Answer {
   const within = (x: number) => Math.max(least, x);
@@ -78,40 +81,54 @@ export function fitKnowing(run: Run, givens: FitGivens, known: Known): FittedRun
     ...(known.noise === undefined ? {} : { noise: known.noise }),
     ...(known.rhythm === undefined ? {} : { rhythm: known.rhythm === "irregular" ? irregular : known.rhythm }),
   });
-  // Minutes in the band are the water balance's to say; without a target they are not worked out twice.
-  const { target: _target, band: _band, ...untargeted } = givens;
-  const balance = readBalance(prepared, fitted, untargeted, stretch);
+  const said = boilOffOf(prepared, fitted, pointsOf(fitted, prepared), stretch);
   const asked = parametersAsked(prepared, fitted, line, burner, left).filter(({ asked: { by } }) =>
     [...held.keys()].every((k) => at(by, k) === 0),
   );
   const under = asked.map((one) => underEach(one.asked, fitted.trial.solved));
   const parameters = parametersOf(asked, fitted, line, under);
-  const toTarget = waterToTarget(prepared, fitted, line, givens.target);
-  const out = untilOut(prepared, fitted, line, givens.target + givens.band);
   const ask = (one: Asked) => readOff(one, fitted.trial, line.doubts, stretch);
   const { start, end } = prepared.line;
-  return {
-    boilOff: balance.boilOff,
-    water: answerNamed(parameters, "water at the start"),
-    boilingPointOffset: answerNamed(parameters, "boiling point offset"),
-    parameters,
-    covariance: { names: parameters.map(({ name }) => name), matrix: covarianceOf(asked, fitted, under) },
-    makeUp: balance.makeUp,
-    waterToTarget: plainAnswer(ask(toTarget), { mass: 1 }, -Infinity),
-    untilOutOfBand: orBelow(
-      plainAnswer(withGusts(out, ask(out)), { time: 1 }, 0),
-      ask(tooThin(prepared, fitted, line, givens.target - givens.band)),
-    ),
-    probablyUnwritten: probablyUnwritten(run, prepared, fitted),
-    probablyMisread: probablyMisread(run, prepared, fitted),
-    residuals: residualsOf(prepared, fitted, line),
-    logNext: logNextOf(prepared, fitted, line, givens, {
-      lnBoilOff: steamAsked(fitted, start, end),
-      waterToTarget: toTarget,
-    }),
-    course: courseOfFit(prepared, fitted, line),
-    heat: heatWent(prepared, line, balance, wallsAndTop(prepared, givens), gasBurnt(prepared, givens)),
-    firstBoil: balance.firstBoil,
-    remarks: balance.remarks,
-  };
+  const toTarget = () => waterToTarget(prepared, fitted, line, givens.target);
+  return whenRead<Omit<FittedRun, Later>, Pick<FittedRun, Later>>(
+    {
+      boilOff: said.boilOff,
+      water: answerNamed(parameters, "water at the start"),
+      boilingPointOffset: answerNamed(parameters, "boiling point offset"),
+      parameters,
+      covariance: { names: parameters.map(({ name }) => name), matrix: covarianceOf(asked, fitted, under) },
+      makeUp: said.makeUp,
+      probablyUnwritten: probablyUnwritten(run, prepared, fitted),
+      probablyMisread: probablyMisread(run, prepared, fitted),
+      firstBoil: prepared.boil.time,
+      remarks: said.remarks,
+    },
+    {
+      waterToTarget: () => plainAnswer(ask(toTarget()), { mass: 1 }, -Infinity),
+      untilOutOfBand: () => {
+        const out = untilOut(prepared, fitted, line, givens.target + givens.band);
+        return orBelow(
+          plainAnswer(withGusts(out, ask(out)), { time: 1 }, 0),
+          ask(tooThin(prepared, fitted, line, givens.target - givens.band)),
+        );
+      },
+      residuals: () => residualsOf(prepared, fitted, line),
+      logNext: () =>
+        logNextOf(prepared, fitted, line, givens, {
+          lnBoilOff: steamAsked(fitted, start, end),
+          waterToTarget: toTarget(),
+        }),
+      course: () => courseOfFit(prepared, fitted, line),
+      heat: () => {
+        // Without a band the hold is all that boiled, or the time the parts were in.
+        const hold = holdOf(prepared, { salts: givens.salts, pressure: givens.pressure });
+        const { boilOff, poured } = said;
+        const balance = { boilOff, poured, ...ratiosOf(prepared, fitted, hold, stretch) };
+        return heatWent(prepared, line, balance, wallsAndTop(prepared, givens), gasBurnt(prepared, givens));
+      },
+    },
+  );
 }
+
+/** What is worked out when it is first read: a fit that is asked for its boil-off need not wait for it. */
+type Later = "waterToTarget" | "untilOutOfBand" | "residuals" | "logNext" | "course" | "heat";

@@ -48,7 +48,7 @@ function together(list: readonly Answer[]): Answer {
 export function heatWent(
   prepared: Prepared,
   line: FireLine,
-  balance: WaterBalance,
+  balance: Pick<WaterBalance, "boilOff" | "poured" | "ratioStart" | "ratioEnd">,
   walls?: Answer,
   gas?: Answer,
 ): HeatWent {

@@ -91,6 +91,7 @@ export function lineKnowing(line: FireLine, held: ReadonlyMap<number, number>): 
       const { by, ...rest } = line.readingAt(settled(z), time, order);
       return { ...rest, by: still(by) };
     },
+    glanceAt: (z, time, order) => line.glanceAt(settled(z), time, order),
     boilsAt: (z, time, water) => {
       const { by, ...rest } = line.boilsAt(settled(z), time, water);
       return { ...rest, by: still(by) };
