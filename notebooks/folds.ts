@@ -3,6 +3,7 @@ import type { Answer } from "../lib/bath/types.ts";
 import type { Run } from "../lib/log/types.ts";
 import { formatDuration, formatQuantity, formatWithSpread, widthFrom } from "../lib/measure/index.ts";
 import { balanceOf, fitOf, readsHighBy } from "./figures/balanceOf.ts";
+import oneRun from "./oneRun.ts";
 import type { OpenedRun } from "./page/openedRun.ts";
 import { evened, type System, shownIn } from "./page/showValue.ts";
 import { waysApart, whichToTrust } from "./twoWays.ts";
@@ -130,13 +131,18 @@ const sources: readonly (readonly [what: string, source: string])[] = [
   ["Uncertainty", "JCGM 100:2008, Guide to the expression of uncertainty in measurement"],
 ];
 
+/** The vocabulary holds more than this notebook calls. */
+const called = vocabulary.functions.filter(({ name }) =>
+  Object.values(oneRun.lines).some((line) => line.kind !== "given" && line.formula.includes(`${name}(`)),
+);
+
 const sourcesFold: Fold = {
   name: "Sources",
   finding: `${sources.length} published tables and formulas`,
   body: html`<table class="troubles"><thead><tr><th scope="col">for</th><th scope="col">source</th></tr></thead>
     <tbody>${sources.map(([what, source]) => html`<tr><td>${what}</td><td>${source}</td></tr>`)}</tbody></table>
     <p>The curve of a hydroxide and nitrate bath near 292 °F is taken as good to about +2/−5 °F in itself; a maker's own readings narrow what matters here, the slope, but not the offset.</p>
-    <ul>${vocabulary.functions.map(({ name, says, source }) => html`<li><b>${name}</b>: ${says}${source ? ` (${source})` : ""}</li>`)}</ul>`,
+    <ul>${called.map(({ name, says, source }) => html`<li><b>${name}</b>: ${says}${source ? ` (${source})` : ""}</li>`)}</ul>`,
 };
 
 /** What is folded away below the log: each with its finding in one line. */

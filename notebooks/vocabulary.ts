@@ -16,6 +16,11 @@ import { balanceGivens, doubtful, fitWork, number } from "./givensOf.ts";
 import { partsOfBalance } from "./partsOfBalance.ts";
 import { partsOfFit } from "./partsOfFit.ts";
 import { whichToTrust } from "./twoWays.ts";
+import { air } from "./vocabulary/air.ts";
+import { amounts } from "./vocabulary/amounts.ts";
+import { boiling } from "./vocabulary/boiling.ts";
+import { gas } from "./vocabulary/gas.ts";
+import { heat } from "./vocabulary/heat.ts";
 
 const pressure: Dimension = { mass: 1, length: -1, time: -2 };
 const difference: Dimension = { temperature: 1 };
@@ -191,5 +196,10 @@ export const vocabulary: Vocabulary = {
       work: (fitted, balance) =>
         whichToTrust(whole<FittedRun>(fitted, "whole fit"), whole<WaterBalance>(balance, "whole balance")),
     },
+    ...boiling,
+    ...air,
+    ...amounts,
+    ...heat,
+    ...gas,
   ],
 };
