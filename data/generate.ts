@@ -156,7 +156,7 @@ export function demoShop(): ShopRecord {
     };
   });
   return {
-    schema: 1,
+    schema: 2,
     kind: "shop record",
     id: "demo-shop",
     saved: changed,

@@ -30,7 +30,7 @@ export function entryName(entry: unknown): string {
 function words(value: unknown): string | undefined {
   if (typeof value === "string") return value;
   if (own(value, "struck") === true) return "struck out";
-  const text = own(own(value, "quantity"), "text") ?? own(value, "text");
+  const text = own(own(value, "quantity"), "text") ?? own(value, "text") ?? own(value, "formula");
   return typeof text === "string" ? text : undefined;
 }
 
@@ -41,8 +41,23 @@ const entriesOf = (item: Kept): Map<string, unknown> => {
 
 const factsOf = (item: Kept): Map<string, unknown> => new Map(Object.entries(own(item, "facts") ?? {}));
 
+/** A notebook's lines, what its cases have of their own, and its other fields, each under what it is called. */
+function notebookOf(item: Kept): Map<string, unknown> {
+  const {
+    lines,
+    cases,
+    casesFrom: _,
+    caseOrder: __,
+    ...rest
+  } = (own(item, "notebook") ?? {}) as Record<string, unknown>;
+  const mine = Object.entries(cases ?? {}).flatMap(([name, given]) =>
+    Object.entries(given ?? {}).map(([line, text]): [string, unknown] => [`${line} of ${name}`, text]),
+  );
+  return new Map([...Object.entries(rest), ...Object.entries(lines ?? {}), ...mine]);
+}
+
 // Stamp and history change with every change and say nothing of their own.
-const taken = new Set(["id", "changed", "history", "facts", "log"]);
+const taken = new Set(["id", "changed", "history", "facts", "log", "notebook"]);
 
 const fieldsOf = (item: Kept): Map<string, unknown> =>
   new Map(Object.entries(item).filter(([field]) => !taken.has(field)));
@@ -64,7 +79,7 @@ export function differences(before: ShopRecord, after: ShopRecord): Difference[]
     for (const item of after[list]) {
       const was = old.get(item.id);
       if (was === undefined || was === item) continue;
-      for (const parts of [fieldsOf, factsOf, entriesOf]) {
+      for (const parts of [fieldsOf, factsOf, entriesOf, notebookOf]) {
         const [a, b] = [parts(was), parts(item)];
         for (const key of new Set([...a.keys(), ...b.keys()])) {
           const [x, y] = [a.get(key), b.get(key)];

@@ -9,6 +9,7 @@ import type {
   KeptRun,
   ListName,
   Moment,
+  NotebookData,
   Settings,
   Setup,
   ShopRecord,
@@ -38,9 +39,9 @@ export function newBath(name: string, facts: Facts, moment: Moment): Bath {
  * A notebook of the maker's own, with a new id.
  *
  * @example
- * newNotebook("Feed", {}, thisMoment()).name; // "Feed"
+ * newNotebook("Feed", { asks: "How fast?", lines: {} }, thisMoment()).name; // "Feed"
  */
-export function newNotebook(name: string, notebook: object, moment: Moment): KeptNotebook {
+export function newNotebook(name: string, notebook: NotebookData, moment: Moment): KeptNotebook {
   return { id: moment.newId(), changed: moment.now, name, notebook };
 }
 
@@ -82,7 +83,7 @@ export function addBath(record: ShopRecord, bath: Bath): ShopRecord {
  *
  * @throws RangeError for an id it holds already.
  * @example
- * addNotebook(newRecord(), newNotebook("Feed", {}, thisMoment())).notebooks.length; // 1
+ * addNotebook(newRecord(), newNotebook("Feed", { asks: "How fast?", lines: {} }, thisMoment())).notebooks.length; // 1
  */
 export function addNotebook(record: ShopRecord, notebook: KeptNotebook): ShopRecord {
   return addItem(record, "notebooks", notebook);
@@ -145,7 +146,7 @@ export function changeBath(
  *
  * @throws RangeError for an unknown id.
  * @example
- * const feed = newNotebook("Feed", {}, thisMoment());
+ * const feed = newNotebook("Feed", { asks: "How fast?", lines: {} }, thisMoment());
  * const record = addNotebook(newRecord(), feed);
  * changeNotebook(record, feed.id, { name: "Feeding" }, thisMoment().now).notebooks[0].name; // "Feeding"
  */

@@ -22,10 +22,21 @@ const isObject = (value: unknown): value is Fields =>
 const own = (value: unknown, key: string): unknown =>
   isObject(value) && Object.hasOwn(value, key) ? value[key] : undefined;
 
-/** Fields that are taken apart by key; every other field is one piece. */
-const byKey = new Set(["facts", "hints", "log"]);
+/** Places that are taken apart by key, "*" being any key; whatever stands elsewhere is one piece. */
+const byKey = new Set([
+  "facts",
+  "hints",
+  "log",
+  "notebook",
+  "notebook/lines",
+  "notebook/casesFrom",
+  "notebook/cases",
+  "notebook/cases/*",
+]);
+/** Lists of names that both sides may add to: the order of the side that wins, then what only the other has. */
+const orders = new Set(["notebook/caseOrder"]);
 /** Lists that are taken apart by the id of what they hold. */
-const byId = new Set(["entries", "account"]);
+const byId = new Set(["log/entries", "account"]);
 
 function idsOf(list: unknown): Map<string, unknown> | undefined {
   if (!Array.isArray(list)) return undefined;
@@ -40,7 +51,7 @@ function idsOf(list: unknown): Map<string, unknown> | undefined {
 
 /**
  * One item that two open tabs both changed, put together part by part: whatever only one of them touched stands, and
- * where both touched the same fact, log entry or field the side that is said to win stands and the other is reported.
+ * where both touched the same fact, log entry, line, case's own text or field the side that is said to win stands and the other is reported.
  *
  * @param base - the item as both had it.
  * @param mine - this side's.
@@ -85,14 +96,24 @@ export function mergeItem<T extends Kept>(
     return what === "log entry" ? merged.sort((x, y) => time(x) - time(y)) : merged;
   }
 
-  function fields(b: unknown, m: Fields, t: Fields): Fields {
+  /** Which of two orders stands is no loss to speak of: every name is in it. */
+  function order(m: unknown, t: unknown): unknown {
+    if (!Array.isArray(m) || !Array.isArray(t)) return m ?? t;
+    const [first, second] = winner === "mine" ? [m, t] : [t, m];
+    return [...new Set([...first, ...second])];
+  }
+
+  function fields(b: unknown, m: Fields, t: Fields, place = "", of = ""): Fields {
     const keys = new Set([...Object.keys(m), ...Object.keys(t)]);
     const entries = [...keys].flatMap((key): [string, unknown][] => {
       const [bb, mm, tt] = [own(b, key), own(m, key), own(t, key)];
+      const at = place === "" ? key : `${place}/${place === "notebook/cases" ? "*" : key}`;
       let value: unknown;
-      if (byId.has(key)) value = list(bb, mm, tt, key === "entries" ? "log entry" : key);
-      else if (byKey.has(key) && b !== undefined && isObject(mm) && isObject(tt)) value = fields(bb, mm, tt);
-      else value = piece(bb, mm, tt, key);
+      if (orders.has(at)) value = same(bb, tt) ? mm : same(bb, mm) ? tt : order(mm, tt);
+      else if (byId.has(at)) value = list(bb, mm, tt, key === "entries" ? "log entry" : key);
+      else if (byKey.has(at) && isObject(mm) && isObject(tt))
+        value = fields(bb, mm, tt, at, place === "notebook/cases" ? ` of ${key}` : of);
+      else value = piece(bb, mm, tt, key + of);
       return value === undefined ? [] : [[key, value]];
     });
     return keyed(entries);
@@ -105,7 +126,7 @@ export function mergeItem<T extends Kept>(
   for (const was of theirHistory) if (!history.some((other) => same(other, was))) history.push(was);
   // What was given up is not lost: the item's history says it.
   for (const { what, lost, gaveUp } of clashes) {
-    const words = typeof lost === "string" ? lost : own(lost, "text");
+    const words = typeof lost === "string" ? lost : (own(lost, "text") ?? own(lost, "formula"));
     if (typeof words !== "string") continue;
     const was = { at: (gaveUp === "mine" ? mine : theirs).changed, what, was: words };
     if (!history.some((other) => same(other, was))) history.push(was);

@@ -11,7 +11,7 @@ import type { Moment, ShopRecord } from "./types.ts";
  */
 export function newRecord(moment: Moment = thisMoment()): ShopRecord {
   return {
-    schema: 1,
+    schema: 2,
     kind: "shop record",
     id: moment.newId(),
     saved: moment.now,

@@ -1,50 +1,8 @@
 import * as v from "valibot";
+import { notebookData } from "./notebookSchema.ts";
+import { atLeastZero, facts, fields, flag, hints, id, instant, knowing, longest, number, text } from "./schemaParts.ts";
 
-const isObject = (value: unknown): value is Record<string, unknown> =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
-
-/** As many characters as a name, an id or a remark may have. */
-export const longest = { id: 200, name: 2000, text: 100_000, source: 60_000_000 } as const;
-
-const text = (what: string, most: number = longest.text) =>
-  v.pipe(v.string(what), v.maxLength(most, `${what}, at most ${most} characters`));
-
-const id = v.pipe(text("an id: some letters and digits", longest.id), v.minLength(1, "an id that is not empty"));
-const number = v.pipe(v.number("a number"), v.finite("a number that is not endless"));
-const atLeastZero = v.pipe(number, v.minValue(0, "a number that is not negative"));
-const flag = v.boolean("true or false");
-
-const instant = v.pipe(
-  v.string("a date and time"),
-  v.regex(
-    /^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])T([01]\d|2[0-3]):[0-5]\d:[0-5]\d(\.\d+)?Z$/,
-    "a date and time in universal time, like 2026-11-25T13:20:00.000Z",
-  ),
-);
-
-// valibot's looseObject() takes a list for an object.
-const fields = <E extends v.ObjectEntries>(entries: E, what: string) =>
-  v.pipe(v.custom<Record<string, unknown>>(isObject, what), v.looseObject(entries, what));
-
-// valibot's own record() passes over keys such as "constructor": a Map passes over none.
-const byWords = <S extends v.GenericSchema>(what: string, inner: S) =>
-  v.pipe(
-    v.custom<Record<string, unknown>>(isObject, what),
-    v.transform((value) => new Map(Object.entries(value))),
-    v.map(v.pipe(v.string(), v.maxLength(longest.name, "a shorter name")), inner),
-  );
-
-const knowing = v.picklist(
-  ["weighed", "measured", "guessed", "from the label", "published"],
-  'one of "weighed", "measured", "guessed", "from the label", "published"',
-);
-
-const fact = fields(
-  { text: text("what was written, as text"), known: v.optional(knowing), carriedOver: v.optional(flag) },
-  "a fact: an object with a text",
-);
-const facts = byWords("facts by the name of their line", fact);
-const hints = byWords("answers by the id of their question", text("an answer, as text"));
+export { longest } from "./schemaParts.ts";
 
 const exponent = v.optional(number);
 const dimension = fields(
@@ -135,10 +93,10 @@ const account = fields(
   "an entry of the bath's account",
 );
 
-/** What a shop record of schema 1 must be; further fields are allowed anywhere. Used to check, not to convert. */
+/** What a shop record of schema 2 must be; further fields are allowed anywhere. Used to check, not to convert. */
 export const shopRecordSchema = fields(
   {
-    schema: v.literal(1, "the number 1"),
+    schema: v.literal(2, "the number 2"),
     kind: v.literal("shop record", '"shop record"'),
     id,
     saved: instant,
@@ -174,7 +132,10 @@ export const shopRecordSchema = fields(
       "a list of runs",
     ),
     notebooks: v.array(
-      fields({ ...kept, notebook: v.custom<unknown>(isObject, "a notebook: an object") }, "a notebook"),
+      fields(
+        { ...kept, of: v.optional(text("a notebook's name, as text", longest.name)), notebook: notebookData },
+        "a notebook",
+      ),
       "a list of notebooks",
     ),
   },

@@ -1,3 +1,4 @@
+import type { Notebook } from "../lines/types.ts";
 import type { Hints, Run } from "../log/types.ts";
 import type { Knowing } from "../measure/types.ts";
 
@@ -67,9 +68,17 @@ export interface KeptRun extends Kept {
   readonly outcome?: string;
 }
 
-/** A notebook of the maker's own, as plain data. */
+/** A notebook as plain data: what a text can hold of it. */
+export interface NotebookData extends Notebook {
+  /** The cases in their order: keys have none that a merge could keep. */
+  readonly caseOrder?: readonly string[];
+}
+
+/** A notebook of the maker's own. */
 export interface KeptNotebook extends Kept {
-  readonly notebook: unknown;
+  readonly notebook: NotebookData;
+  /** Name of the notebook that these lines, cases and figures are laid over; left out, it stands for itself. */
+  readonly of?: string;
 }
 
 export interface Settings {
@@ -84,7 +93,7 @@ export interface Settings {
 
 export interface ShopRecord {
   /** Number of the schema this record follows. */
-  readonly schema: 1;
+  readonly schema: 2;
   readonly kind: "shop record";
   readonly id: string;
   readonly saved: string;

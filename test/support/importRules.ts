@@ -11,7 +11,7 @@ export const folders: ReadonlyMap<string, Folder> = new Map([
   ["bath", { own: ["measure", "physics"], types: ["log"], packages: ["ml-matrix"] }],
   ["fit", { own: ["measure", "physics", "bath"], types: ["log"], packages: ["ml-matrix"] }],
   ["season", { own: ["measure", "physics", "bath", "fit"], types: [], packages: ["arquero"] }],
-  ["record", { own: ["measure"], types: ["log"], packages: ["valibot"] }],
+  ["record", { own: ["measure"], types: ["log", "lines"], packages: ["valibot"] }],
   ["lines", { own: ["measure"], types: [], packages: ["@observablehq/runtime"] }],
   ["figure", { own: ["measure"], types: [], packages: ["@observablehq/plot", "d3"] }],
 ]);

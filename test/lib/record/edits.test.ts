@@ -90,7 +90,7 @@ test("keyed() holds __proto__ as any other key", () => {
 
 test("newRecord() is empty, in US units, with the id and the time it is handed", () => {
   expect(newRecord(steadyMoments("x", now)())).toEqual({
-    schema: 1,
+    schema: 2,
     kind: "shop record",
     id: "x1",
     saved: now,
@@ -106,7 +106,7 @@ test("newRecord() is empty, in US units, with the id and the time it is handed",
 test("addRun(), addSetup(), addBath(), addNotebook() add at the end and refuse an id twice", () => {
   const more = addNotebook(
     addBath(addSetup(record, newSetup("Short tank", {}, moment())), newBath("Own salts", {}, moment())),
-    newNotebook("Feed", { asks: "?" }, moment()),
+    newNotebook("Feed", { asks: "?", lines: {} }, moment()),
   );
   expect(more.setups.map(({ name }) => name)).toEqual(["Long tank", "Short tank"]);
   expect(more.baths.map(({ name }) => name)).toEqual(["Ready mix", "Own salts"]);
@@ -131,7 +131,7 @@ test("changeSetup(), changeBath() and changeNotebook() take a function, and no r
       now,
     ),
     "n1",
-    { notebook: {} },
+    { notebook: { asks: "?", lines: {} } },
     now,
   );
   expect(changed.setups[0]?.facts.altitude?.text).toBe("0 ft");

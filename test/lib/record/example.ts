@@ -1,4 +1,4 @@
-import type { Bath, KeptRun, Moment, Setup, ShopRecord } from "../../../lib/record/index.ts";
+import type { Bath, KeptNotebook, KeptRun, Moment, Setup, ShopRecord } from "../../../lib/record/index.ts";
 
 /** An invented record for tests: names that could do harm, fields that no version knows, every kind of part. */
 export const stamp = "2026-11-20T10:00:00.000Z";
@@ -66,8 +66,65 @@ export const run: KeptRun = {
   outcome: "even black",
 };
 
+/** A notebook with every kind of part. */
+export const book: KeptNotebook = {
+  id: "n1",
+  changed: stamp,
+  name: "My question",
+  of: "One run",
+  notebook: {
+    asks: "What does the gas cost for each blade?",
+    name: "Gas",
+    lines: {
+      "gas price": {
+        kind: "given",
+        text: "4 $/lb",
+        known: "from the label",
+        unit: "$/lb",
+        atLeast: 0,
+        choices: ["4 $/lb"],
+      },
+      blades: { kind: "given", text: "6", key: "blades", group: "Work", about: "That came out black.", exact: true },
+      "gas cost": {
+        kind: "worked",
+        formula: "gas price * 3 lb",
+        unit: "$",
+        plain: true,
+        safe: "at most",
+        caution: "Caution.",
+      },
+      "boil-off": {
+        kind: "fitted",
+        formula: "boil-off of fitted bath",
+        metricUnit: "ml/min",
+        rare: false,
+        hidden: true,
+      },
+    },
+    cases: {
+      "as it is": {},
+      "Longer tank": { blades: "9", "gas price": { text: "5 $/lb", known: "guessed", sameAs: "as it is" } },
+    },
+    caseOrder: ["Longer tank", "as it is"],
+    base: "as it is",
+    hiddenCases: ["Longer tank"],
+    casesFrom: { "Longer tank": { kind: "setup", id: "s1", says: "Long tank" } },
+    answer: [
+      "{gas cost} in all",
+      { says: "{gas cost}", otherwise: { says: "nothing yet" }, caution: ["Caution. Hot."] },
+    ],
+    figures: [
+      "hold replayed",
+      { draws: "a line across cases", line: "gas cost", title: "Cost" },
+      { draws: "a sweep", line: "gas cost", by: "blades", from: "1", to: "12" },
+      { draws: "a line against another", line: "gas cost", against: "blades" },
+    ],
+    notes: ["Invented."],
+  },
+};
+
 export const record: ShopRecord = {
-  schema: 1,
+  schema: 2,
   kind: "shop record",
   id: "shop1",
   saved: stamp,
@@ -75,5 +132,5 @@ export const record: ShopRecord = {
   setups: [setup],
   baths: [bath],
   runs: [run],
-  notebooks: [{ id: "n1", changed: stamp, name: "My question", notebook: { asks: "How long?", lines: {} } }],
+  notebooks: [book],
 };

@@ -8,6 +8,7 @@ import {
   type ShopRecord,
   sayRecordProblem,
   type Upgrade,
+  upgrades,
   writeRecord,
 } from "../../../lib/record/index.ts";
 import { record, run } from "./example.ts";
@@ -115,8 +116,8 @@ test.each(wrong)("readRecord(text) refuses %s and says where", (_, text, where, 
 });
 
 test("readRecord(text) refuses a newer schema, and says that nothing was changed", () => {
-  const problem = refused(edit((r) => Object.assign(r, { schema: 2, runs: "in another way" })));
-  expect(problem.read).toContain("schema 2");
+  const problem = refused(edit((r) => Object.assign(r, { schema: 3, runs: "in another way" })));
+  expect(problem.read).toContain("schema 3");
   expect(problem.remedy).toContain("newer version");
   expect(problem.remedy).toContain("Nothing was changed.");
 });
@@ -163,9 +164,9 @@ const fromZero: Upgrade = {
 test("readRecord(text, upgrades) brings an older schema up to date, step by step", () => {
   const { runs, ...rest } = JSON.parse(writeRecord(record));
   const old = JSON.stringify({ ...rest, schema: 0, firings: runs });
-  expect(read(old, [fromZero])).toEqual(record);
-  expect(readRecord(old, [fromZero])).toMatchObject({ upgradedFrom: 0 });
-  expect(readRecord(writeRecord(record), [fromZero])).not.toHaveProperty("upgradedFrom");
+  expect(read(old, [fromZero, ...upgrades])).toEqual(record);
+  expect(readRecord(old, [fromZero, ...upgrades])).toMatchObject({ upgradedFrom: 0 });
+  expect(readRecord(writeRecord(record), [fromZero, ...upgrades])).not.toHaveProperty("upgradedFrom");
 });
 
 test("readRecord(text, upgrades) does not go round in circles, nor past a step that is missing", () => {
@@ -176,7 +177,7 @@ test("readRecord(text, upgrades) does not go round in circles, nor past a step t
 
 test("readRecord(text, upgrades) checks what an upgrade gives like any other record", () => {
   const old = edit((r) => Object.assign(r, { schema: 0 }));
-  expect(readRecord(old, [fromZero])).toMatchObject({ problem: { where: "runs" } });
+  expect(readRecord(old, [fromZero, ...upgrades])).toMatchObject({ problem: { where: "runs" } });
 });
 
 test("readRecord(text) never throws, and what it reads is written and read alike", () => {

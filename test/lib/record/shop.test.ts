@@ -311,7 +311,7 @@ test("openShopIn() goes on without a storage that does not answer, and takes up 
 });
 
 test.each([
-  ["a newer version's record", { stamp: "x", at: "", text: '{"schema": 2, "kind": "shop record"}' }, "newer version"],
+  ["a newer version's record", { stamp: "x", at: "", text: '{"schema": 3, "kind": "shop record"}' }, "newer version"],
   ["a broken record", { stamp: "x", at: "", text: '{"schema": 1, "kind": "shop rec' }, "cut short"],
   ["something else", 5, "not a shop record"],
 ])("openShopIn() leaves %s as it is, until the maker starts afresh", async (_, value, said) => {
@@ -334,7 +334,7 @@ test("a tab stops writing when another tab's newer version has written", async (
   const shop = await open(memory);
   add(shop, "mine");
   await shop.settled();
-  const newer = { stamp: "new", at: "", text: '{"schema": 2, "kind": "shop record"}' };
+  const newer = { stamp: "new", at: "", text: '{"schema": 3, "kind": "shop record"}' };
   memory.values.set("shop", newer);
   add(shop, "another");
   await quiet(shop);
