@@ -3,19 +3,13 @@ import { evaluate } from "./evaluate.ts";
 import { type Graph, openGraph, superseded } from "./graph.ts";
 import { inItsUnit } from "./inItsUnit.ts";
 import { JobAtWork } from "./JobAtWork.ts";
-import { lineAndCase, nodeOf } from "./node.ts";
+import { Node } from "./Node.ts";
+import { nodeOf } from "./nodeOf.ts";
 import { ownChanged } from "./ownChanged.ts";
 import { readInCase } from "./readInCase.ts";
 import { sameResult } from "./sameResult.ts";
 import type { Result } from "./types.ts";
 import { Wiring } from "./Wiring.ts";
-
-/** What a line came to last in a case, and from what. */
-interface Run {
-  readonly version: number;
-  readonly inputs: readonly unknown[];
-  readonly result: Result;
-}
 
 /** What is told of a line in a case: ids of both. */
 export type Told = (line: string, result: Result, inCase: string) => void;
@@ -28,14 +22,9 @@ export class Engine {
   readonly #desk: Desk;
   readonly #graph: Graph;
   readonly #told: Told;
-  /** Counts how often a line itself was changed in a case: work for an older version is not kept. */
-  readonly #versions = new Map<string, number>();
-  readonly #runs = new Map<string, Run>();
-  readonly #results = new Map<string, Result>();
-  readonly #stale = new Set<string>();
-  /** What each line came to last, while it is worked again. */
-  readonly #before = new Map<string, unknown>();
-  readonly #jobs = new Map<string, JobAtWork>();
+  readonly #nodes = new Map<string, Node>();
+  /** Nodes whose slow function is at work. */
+  readonly #atWork = new Set<Node>();
 
   constructor(desk: Desk, told: Told) {
     this.#desk = desk;
@@ -49,48 +38,31 @@ export class Engine {
   }
 
   close(): void {
-    for (const node of [...this.#jobs.keys()]) this.#drop(node);
+    for (const node of this.#atWork) node.drop();
     this.#graph.close();
   }
 
   result(line: string, inCase: string): Result {
-    return this.#resultOf(nodeOf(line, inCase));
-  }
-
-  #resultOf(node: string): Result {
-    return (this.#stale.has(node) ? undefined : this.#results.get(node)) ?? this.#working(node);
+    return this.#nodes.get(nodeOf(line, inCase))?.now ?? { state: "working" };
   }
 
   /** The lines whose slow function is at work, each with its case. */
   atWork(): readonly { readonly line: string; readonly inCase: string }[] {
-    return [...this.#jobs.keys()].map(lineAndCase);
+    return [...this.#atWork].filter(({ job }) => job).map(({ line, inCase }) => ({ line, inCase }));
   }
 
   /** Ends the work of a line's slow function: the line stays stopped until something changes, or `again`. */
   stop(line: string, inCase: string): void {
-    this.#jobs.get(nodeOf(line, inCase))?.stopByHand();
+    this.#nodes.get(nodeOf(line, inCase))?.job?.stopByHand();
   }
 
   /** Works a line anew. */
   again(line: string, inCase: string): void {
     this.#define(line, inCase);
-    for (const one of this.wiring.withDependents([line])) this.#stale.add(nodeOf(one, inCase));
-  }
-
-  #working(node: string): Result {
-    const job = this.#jobs.get(node);
-    return {
-      state: "working",
-      ...(this.#before.has(node) && { before: this.#before.get(node) }),
-      ...job?.progress,
-    };
-  }
-
-  /** Nobody waits for this work any more. */
-  #drop(node: string): void {
-    const job = this.#jobs.get(node);
-    this.#jobs.delete(node);
-    job?.drop();
+    for (const one of this.wiring.withDependents([line])) {
+      const node = this.#nodes.get(nodeOf(one, inCase));
+      if (node) node.stale = true;
+    }
   }
 
   /** Puts other cases in place of those there are: what is new is worked, what is gone forgotten. */
@@ -131,7 +103,7 @@ export class Engine {
       readAgain.add(id);
       for (const inCase of this.#desk.cases.list) {
         if (before && after && !ownChanged(before, after, inCase.id, sameMeaning === true)) {
-          const settled = this.#results.get(nodeOf(id, inCase.id))?.state === "settled";
+          const settled = this.#nodes.get(nodeOf(id, inCase.id))?.result?.state === "settled";
           if (settled || !sameMeaning) continue;
         }
         const lines = inCases.get(inCase.id) ?? new Set();
@@ -146,8 +118,10 @@ export class Engine {
       rewired = true;
     }
     if (rewired || renamed) for (const id of this.wiring.findLoops(readAgain)) everywhere.add(id);
-    for (const { id } of this.#desk.cases.list)
-      this.#workAgain(new Set([...everywhere, ...(inCases.get(id) ?? [])]), id);
+    for (const { id } of this.#desk.cases.list) {
+      const own = inCases.get(id);
+      this.#workAgain(own ? new Set([...everywhere, ...own]) : everywhere, id);
+    }
   }
 
   #workAgain(lines: Iterable<string>, inCase: string): void {
@@ -155,66 +129,72 @@ export class Engine {
     if (here.length === 0) return;
     for (const line of here) this.#define(line, inCase);
     for (const line of this.wiring.withDependents(here)) {
-      const node = nodeOf(line, inCase);
-      this.#stale.add(node);
-      this.#drop(node);
+      const node = this.#nodes.get(nodeOf(line, inCase));
+      if (!node) continue;
+      node.stale = true;
+      node.drop();
     }
   }
 
   #define(line: string, inCase: string): void {
-    const node = nodeOf(line, inCase);
-    this.#versions.set(node, (this.#versions.get(node) ?? 0) + 1);
+    const name = nodeOf(line, inCase);
+    const node = this.#nodes.get(name) ?? new Node(line, inCase);
+    this.#nodes.set(name, node);
+    node.version += 1;
     const inputs = this.wiring.loop(line) ? [] : this.wiring.uses(line).map((used) => nodeOf(used, inCase));
-    this.#graph.define(node, inputs, (...results) => this.#work(node, line, inCase, results));
+    this.#graph.define(name, inputs, (...results) => this.#work(node, results));
   }
 
-  #forget(node: string): void {
-    this.#drop(node);
-    this.#before.delete(node);
-    this.#graph.delete(node);
-    this.#runs.delete(node);
-    this.#results.delete(node);
-    this.#stale.delete(node);
+  #forget(name: string): void {
+    this.#nodes.get(name)?.drop();
+    this.#nodes.delete(name);
+    this.#graph.delete(name);
   }
 
   /** Ids of the lines that wait for a line under this name. */
   #waitingFor(name: string): readonly string[] {
-    return [...this.#results].flatMap(([node, result]) =>
-      result.state === "waits" && result.for === name ? [lineAndCase(node).line] : [],
+    return [...this.#nodes.values()].flatMap(({ result, line }) =>
+      result?.state === "waits" && result.for === name ? [line] : [],
     );
   }
 
   /** One line's work in one case. Where nothing that it uses has changed, it has nothing to do. */
-  #work(node: string, line: string, inCase: string, results: readonly unknown[]): Result | Promise<Result> {
+  #work(node: Node, results: readonly unknown[]): Result | Promise<Result> {
     if (results.includes(superseded)) return superseded;
-    const version = this.#versions.get(node) ?? 0;
-    const last = this.#runs.get(node);
-    if (last?.version === version && results.every((result, i) => result === last.inputs[i])) return last.result;
-    const keep = (found: Result): Result => {
-      const before = this.#runs.get(node)?.result;
-      const result = before && sameResult(before, found) ? before : found;
-      if (this.#versions.get(node) === version) this.#runs.set(node, { version, inputs: results, result });
-      return result;
-    };
-    this.#drop(node);
-    let job: JobAtWork | undefined;
-    const jobOf = () => {
-      job ??= new JobAtWork(() => this.#tell(node));
-      return job;
-    };
-    const found = this.#evaluate(line, inCase, results, jobOf);
-    if (!(found instanceof Promise)) return keep(found);
-    const atWork = jobOf();
-    this.#jobs.set(node, atWork);
-    this.#tellWorking(line, inCase);
-    return atWork.outcome(found).then((result) => {
-      if (this.#jobs.get(node) === atWork) this.#jobs.delete(node);
+    if (node.worked && node.isWorkedFrom(results)) return node.worked;
+    if (node.job) node.drop();
+    const { version } = node;
+    const found = this.#evaluate(node, results);
+    if (!(found instanceof Promise)) return this.#keep(node, version, results, found);
+    const job = node.job ?? this.#jobFor(node);
+    this.#atWork.add(node);
+    this.#tellWorking(node);
+    return job.outcome(found).then((result) => {
+      if (node.job === job) node.job = undefined;
+      if (!node.job) this.#atWork.delete(node);
       // Work that was dropped may still end; what it found belongs to older lines.
-      return atWork.dropped ? result : keep(result);
+      return job.dropped ? result : this.#keep(node, version, results, result);
     });
   }
 
-  #evaluate(id: string, inCase: string, results: readonly unknown[], jobOf: () => JobAtWork): Result | Promise<Result> {
+  #jobFor(node: Node): JobAtWork {
+    node.job ??= new JobAtWork(() => this.#told(node.line, node.now, node.inCase));
+    return node.job;
+  }
+
+  /** What was found, or the very thing that it came to before where that is equal: then nothing follows from it. */
+  #keep(node: Node, version: number, results: readonly unknown[], found: Result): Result {
+    const result = node.worked && sameResult(node.worked, found) ? node.worked : found;
+    if (node.version === version) {
+      node.workedVersion = version;
+      node.workedFrom = results;
+      node.worked = result;
+    }
+    return result;
+  }
+
+  #evaluate(node: Node, results: readonly unknown[]): Result | Promise<Result> {
+    const { line: id, inCase } = node;
     const kept = this.#desk.kept.get(id);
     if (!kept) return { state: "not given" };
     const { line } = kept;
@@ -224,15 +204,20 @@ export class Engine {
     const read = this.wiring.formula(id);
     if (!read || "says" in read) return { state: "stopped", says: "nothing is written here: write a formula", ...read };
     this.worked++;
-    const { places } = read;
+    const { places, swiftly } = read;
+    const swift = swiftly.tried(results);
+    if (swift) return swift;
     const result = (used: string): Result => {
       const place = places.get(used);
       return place === undefined
         ? { state: "stopped", says: `no line is called "${used}"` }
         : (results[place] as Result);
     };
-    const found = evaluate(read.tree, { formula: line.formula, result, jobOf });
-    return found instanceof Promise ? found.then((later) => inItsUnit(later, line.unit)) : inItsUnit(found, line.unit);
+    const found = evaluate(read.tree, { formula: line.formula, result, jobOf: () => this.#jobFor(node) });
+    if (found instanceof Promise) return found.then((later) => inItsUnit(later, line.unit));
+    const shown = inItsUnit(found, line.unit);
+    swiftly.learn(results, shown);
+    return shown;
   }
 
   #loopInWords(loop: readonly string[]): string {
@@ -241,29 +226,25 @@ export class Engine {
     return `this needs itself to be worked out: ${[...names, names[0]].join(" needs ")}`;
   }
 
-  #tell(node: string): void {
-    const { line, inCase } = lineAndCase(node);
-    this.#told(line, this.#resultOf(node), inCase);
-  }
-
-  #tellWorking(line: string, inCase: string): void {
+  #tellWorking({ line, inCase }: Node): void {
     for (const one of this.wiring.withDependents([line])) {
-      const node = nodeOf(one, inCase);
-      this.#results.delete(node);
-      if (this.#desk.kept.has(one)) this.#told(one, this.#working(node), inCase);
+      const node = this.#nodes.get(nodeOf(one, inCase));
+      if (!node) continue;
+      node.result = undefined;
+      this.#told(one, node.working, inCase);
     }
   }
 
-  #finish(node: string, value: unknown): void {
-    this.#stale.delete(node);
+  #finish(name: string, value: unknown): void {
+    const node = this.#nodes.get(name);
+    if (!node) return;
+    node.stale = false;
     // Work gives errors as results; what was thrown all the same is a fault of the engine, and is shown as one.
     const result = value instanceof Error ? ({ state: "stopped", says: value.message } as const) : (value as Result);
-    if (result.state === "settled") this.#before.set(node, result.value);
-    else this.#before.delete(node);
-    if (this.#results.get(node) === result) return;
-    this.#results.set(node, result);
-    const { line, inCase } = lineAndCase(node);
-    this.#told(line, result, inCase);
+    node.before = result.state === "settled" ? [result.value] : undefined;
+    if (node.result === result) return;
+    node.result = result;
+    this.#told(node.line, result, node.inCase);
   }
 }
 

@@ -2,6 +2,7 @@ import type { Desk } from "./Desk.ts";
 import { findLoop } from "./findLoop.ts";
 import { loopSuspects } from "./loopSuspects.ts";
 import { parseFormula } from "./parseFormula.ts";
+import { Swiftly } from "./Swiftly.ts";
 import type { Tree } from "./tree.ts";
 import { usesOf } from "./usesOf.ts";
 
@@ -12,6 +13,7 @@ export type Read =
       readonly uses: readonly string[];
       /** Place of each line among `uses`, by its name in the formula. */
       readonly places: ReadonlyMap<string, number>;
+      readonly swiftly: Swiftly;
     }
   | { readonly says: string; readonly at: number };
 
@@ -75,7 +77,8 @@ export class Wiring {
     const names = "tree" in parsed ? usesOf(parsed.tree).filter((name) => this.#desk.idOf(name) !== undefined) : [];
     const uses = names.flatMap((name) => this.#desk.idOf(name) ?? []);
     const places = new Map(names.map((name, i) => [name, i]));
-    const after: Read = "tree" in parsed ? { tree: parsed.tree, uses, places } : parsed;
+    const after: Read =
+      "tree" in parsed ? { tree: parsed.tree, uses, places, swiftly: new Swiftly(parsed.tree, places) } : parsed;
     this.forget(id);
     this.#read.set(id, after);
     for (const used of uses) {

@@ -72,7 +72,9 @@ export function openLines(book: Notebook, options: OpenOptions = {}): Lines {
   const nameOf = (id: string) => desk.kept.get(id)?.name ?? id;
   const caseName = (id: string) => desk.cases.list.find((one) => one.id === id)?.name ?? id;
   const engine = new Engine(desk, (id, result, inCase) => {
-    for (const tell of [...observers]) tell(nameOf(id), result, caseName(inCase));
+    if (observers.size === 0) return;
+    const [name, one] = [nameOf(id), caseName(inCase)];
+    for (const tell of [...observers]) tell(name, result, one);
   });
   let about: Rest = rest;
   let count = 0;
