@@ -11,6 +11,8 @@ export { ratioAndBoilingPoint } from "./ratioAndBoilingPoint.ts";
 export { ratioAndBoilingPointFinding } from "./ratioAndBoilingPointFinding.ts";
 export { runStrip, runStripFinding } from "./runStrip.ts";
 export { meaningOfSpread, type StandAloneOptions, standAlone } from "./standAlone.ts";
+export { sweepDrawn } from "./sweepDrawn.ts";
+export { sweepDrawnFinding } from "./sweepDrawnFinding.ts";
 export { tankDrawn, tankDrawnFinding } from "./tankDrawn.ts";
 export { toldBar, toldBarFinding } from "./toldBar.ts";
 export type * from "./types.ts";

@@ -59,6 +59,8 @@ export interface FootRule {
   readonly width: number;
   readonly size: number;
   readonly narrow: boolean;
+  /** px of the baseline of a side rule's name. Default: just above the rule. */
+  readonly nameAt?: number;
 }
 
 /** px that a rule along the foot takes below its edge. */
@@ -86,7 +88,7 @@ export function footRule(document: Document, rule: FootRule): SVGElement {
 export function sideRule(document: Document, rule: FootRule): SVGElement {
   const { scale, ticks, edge, size } = rule;
   const [top, bottom] = [Math.min(scale.from, scale.to), Math.max(scale.from, scale.to)];
-  const name = { x: 4, y: top - size * 0.8, "font-size": size, fill: nameInk(rule.narrow) };
+  const name = { x: 4, y: rule.nameAt ?? top - size * 0.8, "font-size": size, fill: nameInk(rule.narrow) };
   return svg(document, "g", { "data-part": "side rule" }, [
     steelRule(document, {
       ...ticks,
