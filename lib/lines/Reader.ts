@@ -90,7 +90,11 @@ export class Reader {
 
   /** The unit that stands behind a number. */
   unit(from: number): { readonly unit: string; readonly to: number } | undefined {
-    return scanUnit(this.text, from, { isUnit, isCall: (at) => this.call(at) !== undefined });
+    return scanUnit(this.text, from, {
+      isUnit,
+      isCall: (at) => this.call(at) !== undefined,
+      lineTo: (at) => this.line(at)?.to,
+    });
   }
 
   /** The run of words that stands at a character, as far as a name could go: it is what is called unknown. */

@@ -1,6 +1,7 @@
 import { foldName, tidyName } from "./foldName.ts";
 import { isUnit } from "./isUnit.ts";
 import { LONGEST_NAME } from "./longestName.ts";
+import { strangeLetter } from "./lookAlike.ts";
 import type { Names } from "./names.ts";
 import { parseFormula } from "./parseFormula.ts";
 import { WORDS } from "./Reader.ts";
@@ -20,9 +21,13 @@ export function checkName(name: string, names: Names): string | undefined {
   const folded = foldName(name);
   if (folded === "") return "is empty: write a few words";
   if (name.length > LONGEST_NAME) return `is too long: at most ${LONGEST_NAME} characters`;
+  if (/\p{Default_Ignorable_Code_Point}/u.test(name)) return "has an invisible character in it: write it again";
   const strange = [...name].find((character) => character.length > 1 || !ALLOWED.test(character));
   if (strange !== undefined)
     return `has "${strange}" in it: letters, figures, blanks, hyphens, points and apostrophes are allowed`;
+  const stranger = strangeLetter(name);
+  if (stranger)
+    return `has "${stranger.letter}" in it, which looks like ${stranger.like} but is a letter of another alphabet`;
   if (/^\p{Nd}/u.test(name)) return "begins with a figure and could be read as a number";
   if (!/^[\p{L}_]/u.test(name)) return "does not begin with a letter";
   if (!/[\p{L}\p{M}\p{Nd}_]$/u.test(name)) return "does not end with a letter or a figure";

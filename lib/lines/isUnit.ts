@@ -18,8 +18,17 @@ export function isUnit(text: string): boolean {
   if (before !== undefined) return before;
   const unit = findUnit(text);
   // Fields read c, d, f and k as °C, day, °F and K. In a formula they are likelier names: 2 c must not pass for 2 °C.
-  const is = unit !== undefined && (!/^\p{Ll}$/u.test(text) || unit.symbol === text);
+  const is = unit !== undefined && lettersOf(text).every((letter) => findUnit(letter)?.symbol === letter);
   if (known.size >= MOST) known.clear();
   known.set(text, is);
   return is;
+}
+
+/** The small letters that stand for a unit alone: "c" of "lb/c", none of "lb/deg c". */
+function lettersOf(text: string): readonly string[] {
+  return text
+    .replace(/(?:\bdeg(?:ree)?s?|[°º˚])\s*[cf](?!\p{L})/giu, "K")
+    .split(/[^\p{L}\p{Nd}°"'′″%$.]+/u)
+    .filter((word) => /^\p{Ll}\.?[23]?$/u.test(word))
+    .map((word) => word.charAt(0));
 }

@@ -12,7 +12,8 @@ export function nearestName(written: string, names: Iterable<string>): string | 
   const asked = written.toLowerCase();
   if (asked === "" || asked.length > LONGEST) return undefined;
   let nearest: string | undefined;
-  let least = Math.min(4, Math.max(1, Math.floor(asked.length / 3))) + 1;
+  // Of a single letter every other is one step away: that is no slip.
+  let least = asked.length === 1 ? 1 : Math.min(4, Math.max(1, Math.floor(asked.length / 3))) + 1;
   for (const name of names) {
     if (Math.abs(name.length - asked.length) >= least) continue;
     const steps = editSteps(asked, name.toLowerCase());

@@ -3,6 +3,7 @@ import { leftOver } from "./leftOver.ts";
 import type { Names } from "./names.ts";
 import { parseOperand, partAt } from "./parseOperand.ts";
 import { LONGEST_FORMULA, Reader } from "./Reader.ts";
+import { strangeSign } from "./strangeSign.ts";
 import type { Branch, Comparison, Sign, Tree } from "./tree.ts";
 
 /** A formula as read, or what is wrong with it and at which character (from 0). */
@@ -103,15 +104,21 @@ function comparison(reader: Reader): Tree {
   if (reader.word("is")) {
     const not = reader.word("not");
     if (reader.word("given")) return { kind: "is given", of: left, not, from: left.from, to: reader.at };
-    if (not) throw new FormulaError('"given" was expected here', reader.at);
     const right = sum(reader);
-    return { kind: "compare", sign: "=", left, right, at: left.to, from: left.from, to: right.to };
+    const place = { from: left.from, to: right.to };
+    const same: Tree = { kind: "compare", sign: "=", left, right, at: left.to, ...place };
+    return not ? { kind: "not", of: same, ...place } : same;
   }
   const at = reader.at;
   const written = reader.sign(COMPARISONS.map(([shown]) => shown));
   const sign = COMPARISONS.find(([shown]) => shown === written)?.[1];
   if (sign === undefined) return left;
   const right = sum(reader);
+  if (COMPARISONS.some(([shown]) => reader.text.startsWith(shown, reader.at)))
+    throw new FormulaError(
+      strangeSign(reader.text, reader.at) ?? "one comparison at a time: write a < b and b < c",
+      reader.at,
+    );
   return { kind: "compare", sign, left, right, at, from: left.from, to: right.to };
 }
 

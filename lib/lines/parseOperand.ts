@@ -1,10 +1,11 @@
 import { FormulaError } from "./FormulaError.ts";
 import { isUnit } from "./isUnit.ts";
-import { nearestName } from "./nearestName.ts";
 import { type Reader, WORDS } from "./Reader.ts";
 import { scanNumber } from "./scanNumber.ts";
+import { signAt, strangeSign } from "./strangeSign.ts";
 import type { Tree } from "./tree.ts";
 import type { Func } from "./types.ts";
+import { unknownName } from "./unknownName.ts";
 
 type Parse = (reader: Reader) => Tree;
 
@@ -37,6 +38,7 @@ function bracketed(reader: Reader, parse: Parse): Tree | undefined {
   reader.calls = open;
   const to = reader.at + 1;
   if (!reader.sign([")"])) throw closing(reader, from);
+  reader.operandFrom = from;
   return { ...inner, from, to };
 }
 
@@ -115,7 +117,8 @@ function called(reader: Reader, parse: Parse, func: Func, to: number): Tree {
   const least = func.takes.filter((one) => !one.optional).length;
   if (args.length < least || args.length > func.takes.length) {
     const wanted = func.takes.map((one) => (one.optional ? `${one.name} (may be left out)` : one.name)).join(", ");
-    throw new FormulaError(`${func.name} takes ${wanted || "nothing"}: ${args.length} written here`, from);
+    const commas = /\d,\d/u.test(reader.text.slice(from, end)) ? "; a comma parts them, a number takes a point" : "";
+    throw new FormulaError(`${func.name} takes ${wanted || "nothing"}: ${args.length} written here${commas}`, from);
   }
   return { kind: "call", func, args, from, to: end };
 }
@@ -125,7 +128,7 @@ function closing(reader: Reader, open: number): FormulaError {
   if (comma) return new FormulaError("a comma stands only between what a function is given", reader.at);
   return reader.atEnd()
     ? new FormulaError("this bracket is never closed: write )", open)
-    : new FormulaError(") was expected here", reader.at);
+    : new FormulaError(strangeSign(reader.text, reader.at) ?? ") was expected here", reader.at);
 }
 
 function nothingHere(reader: Reader): FormulaError {
@@ -133,7 +136,10 @@ function nothingHere(reader: Reader): FormulaError {
   if (reader.atEnd()) return new FormulaError("the formula stops short: a name, a number or ( was expected", at);
   const words = reader.wordsAt(at);
   if (words === "")
-    return new FormulaError(`a name, a number or ( was expected here, not "${reader.text.charAt(at)}"`, at);
+    return new FormulaError(
+      strangeSign(reader.text, at) ?? `a name, a number or ( was expected here, not "${signAt(reader.text, at)}"`,
+      at,
+    );
   const first = words.split(/\s/u)[0] ?? words;
   if (WORDS.has(first.toLowerCase())) return new FormulaError(`a name or a number was expected before "${first}"`, at);
   const func = [...reader.names.functions.values()].find((one) =>
@@ -141,7 +147,5 @@ function nothingHere(reader: Reader): FormulaError {
   );
   if (func) return new FormulaError(`${func.name} works on something: write it in brackets behind the name`, at);
   if (isUnit(words)) return new FormulaError(`"${words}" is a unit: write a number before it`, at);
-  const names = [...reader.names.lines.values(), ...Array.from(reader.names.functions.values(), (one) => one.name)];
-  const near = nearestName(words, names) ?? nearestName(first, names);
-  return new FormulaError(`no line is called "${words}"${near === undefined ? "" : `: did you mean "${near}"?`}`, at);
+  return unknownName(reader, words);
 }

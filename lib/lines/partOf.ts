@@ -1,3 +1,4 @@
+import { inWords } from "./inWords.ts";
 import { isValue } from "./isValue.ts";
 import { nearestName } from "./nearestName.ts";
 
@@ -44,9 +45,4 @@ export function partOf(thing: unknown, name: string): readonly [unknown] {
   if (found.length > 1) throw new Error(`has two parts that may be called "${name}": ${found.join(", ")}`);
   if (thing instanceof Map) return [thing.get(key)];
   return [Object.getOwnPropertyDescriptor(thing, key)?.value];
-}
-
-/** `waterAtTheStart` as a maker reads it: "water at the start". */
-function inWords(part: string): string {
-  return part.replace(/([a-z])([A-Z])/gu, (_, before: string, after: string) => `${before} ${after.toLowerCase()}`);
 }

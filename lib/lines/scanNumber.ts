@@ -32,7 +32,21 @@ export function scanNumber(text: string, from: number, inCall: boolean): { value
   const value = (digits === "" ? 0 : Number(digits.replace("−", "-"))) + (fraction ?? 0);
   if (fraction !== undefined) to += 1;
   if (!Number.isFinite(value)) throw new FormulaError("this number is too large", from);
-  if (!inCall && text.charAt(to) === "," && /\d/u.test(text.charAt(to + 1)))
-    throw new FormulaError("a number in a formula takes a point and no comma: write 1.5, and 1500 for 1,500", to);
+  const comma = inCall ? null : /^(?:,\d+)+(?:\.\d+)?/u.exec(text.slice(to, to + 40));
+  if (comma) {
+    const instead = without(text.slice(from, to), comma[0]);
+    const advice = instead === undefined ? "" : `: write ${instead}`;
+    throw new FormulaError(`a comma only parts what a function is given${advice}`, to);
+  }
   return { value, to };
+}
+
+/** A number with commas as it is written without: "1.5" for 1,5, and "1500" first for 1,500. Unclear ones get no advice. */
+function without(before: string, commas: string): string | undefined {
+  if (!/^\d+$/u.test(before)) return undefined;
+  if (/^\d{1,3}$/u.test(before) && /^(?:,\d{3})+(?:\.\d+)?$/u.test(commas)) {
+    const whole = before + commas.replace(/,/gu, "");
+    return /^,\d{3}$/u.test(commas) ? `${whole}, or ${before}${commas.replace(",", ".")}` : whole;
+  }
+  return /^,\d+$/u.test(commas) ? before + commas.replace(",", ".") : undefined;
 }

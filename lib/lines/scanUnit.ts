@@ -4,10 +4,12 @@ const POWER = /\s*\^\s*[-−]?\d{1,2}(?![\d.])|⁻?[¹²³]/uy;
 const SIGN = /\s*[/*·×]\s*/uy;
 const BRACKET = /\([^()]{1,40}\)/uy;
 
-/** What a unit is asked of: whether a text is one, and whether a function's name with its bracket stands at a character. */
+/** What a unit is asked of: whether a text is one, and whether a function with its bracket or a line stands at a character. */
 export interface UnitAsk {
   readonly isUnit: (text: string) => boolean;
   readonly isCall: (at: number) => boolean;
+  /** End of a line's name that stands at a character. */
+  readonly lineTo: (at: number) => number | undefined;
 }
 
 /**
@@ -47,7 +49,10 @@ function longestFactor(text: string, start: number, from: number, ask: UnitAsk):
     if (word.endsWith(".")) ends.push(at + word.length - 1);
     at = skip(text, at + word.length);
   }
+  // Behind a sign a line may stand as well, and the longest name wins: "lb / min of firing".
+  const lineTo = from > start ? (ask.lineTo(from) ?? 0) : 0;
   for (const end of ends.sort((a, b) => b - a)) {
+    if (end <= lineTo) return undefined;
     const power = match(POWER, text, end);
     if (power !== "" && ask.isUnit(plainUnit(text.slice(start, end + power.length)))) return end + power.length;
     if (ask.isUnit(plainUnit(text.slice(start, end)))) return end;

@@ -4,6 +4,7 @@ import { dimensionName } from "../measure/dimensionName.ts";
 import { standardUncertainty } from "../measure/standardUncertainty.ts";
 import type { Value } from "../measure/types.ts";
 import { FormulaError } from "./FormulaError.ts";
+import { inWords } from "./inWords.ts";
 import { isValue } from "./isValue.ts";
 import { literalValue } from "./literal.ts";
 import { partsOf } from "./partOf.ts";
@@ -92,7 +93,7 @@ export function amountOf(tree: Tree, work: (piece: Tree) => unknown, quote: (pie
   const value = work(tree);
   if (isValue(value)) return value;
   const [part] = partsOf(value);
-  const hint = part === undefined ? "" : `: use a part of it, say "${part} of ${quote(tree)}"`;
+  const hint = part === undefined ? "" : `: use a part of it, say "${inWords(part)} of ${quote(tree)}"`;
   throw new FormulaError(`"${quote(tree)}" is ${kindOfThing(value)}, no amount${hint}`, tree.from);
 }
 

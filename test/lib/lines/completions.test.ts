@@ -207,7 +207,7 @@ test("a name that is completed from its beginning is read as that name", () => {
   );
 });
 
-// Our own figure, no source: a frame of a page has 16 ms; these are the worst texts, and machines differ.
+// Our own figure, no source: a second is far above what any of these takes, far below what an unbounded reading would.
 test.each([
   ["names", "gas for the run + ".repeat(110)],
   ["hyphens", "a-".repeat(999)],
@@ -225,5 +225,5 @@ test.each([
   );
   const start = performance.now();
   completions(text, text.length, many, { partsOf: (line) => (line.startsWith("line 1") ? ["boil-off", "rate"] : []) });
-  expect(performance.now() - start).toBeLessThan(500);
+  expect(performance.now() - start).toBeLessThan(1000);
 });

@@ -108,12 +108,21 @@ test.each([
   ["2 + )", '4: a name, a number or ( was expected here, not ")"'],
   ["(2", "0: this bracket is never closed: write )"],
   ["2)", "1: this bracket was never opened"],
-  ["1,5", "1: a number in a formula takes a point and no comma: write 1.5, and 1500 for 1,500"],
+  ["1,5", "1: a comma only parts what a function is given: write 1.5"],
+  ["2 * (1,5)", "6: a comma only parts what a function is given: write 1.5"],
+  ["1,500", "1: a comma only parts what a function is given: write 1500, or 1.500"],
+  ["1,500,000.5", "1: a comma only parts what a function is given: write 1500000.5"],
+  ["½,5", "1: a comma only parts what a function is given"],
+  ["(1,5,2)", "2: a comma only parts what a function is given"],
+  ["salt,5", "4: a comma stands only between what a function is given; a number takes a point"],
+  ["sqrt(1,5)", "0: sqrt takes amount 1: 2 written here; a comma parts them, a number takes a point"],
   ["1.5.2", '3: nothing multiplies by standing side by side: write a sign between "1.5" and ".2"'],
   ["2 salt", '2: nothing multiplies by standing side by side: write a sign between "2" and "salt"'],
   ["salt gas", '5: nothing multiplies by standing side by side: write a sign between "salt" and "gas"'],
   ["salt (gas)", '5: nothing multiplies by standing side by side: write a sign between "salt" and "("'],
-  ["5 lbx", '2: "lbx" is neither a unit nor a line: a number takes its unit behind it, say 30 min'],
+  ["5 lbx", '2: "lbx" is neither a unit nor a line: did you mean "lb"?'],
+  ["5 gallns * 2", '2: "gallns" is neither a unit nor a line: did you mean "gallons"?'],
+  ["5 zzzzz", '2: "zzzzz" is neither a unit nor a line: a number takes its unit behind it, say 30 min'],
   ["sallt * 2", '0: no line is called "sallt": did you mean "salt"?'],
   ["2 * salt in bath", '4: no line is called "salt in bath": did you mean "salt in the bath"?'],
   ["2 * zzz", '4: no line is called "zzz"'],
@@ -128,7 +137,7 @@ test.each([
   ["salt # gas", '5: "#" has no meaning in a formula'],
   ["1e999", "0: this number is too large"],
 ])("parseFormula(%j) says what is wrong, and where", (text, wanted) => {
-  expect(shape(text, names, [func("min", 1)])).toBe(wanted);
+  expect(shape(text, names, [func("min", 1), func("sqrt", 1, 1)])).toBe(wanted);
 });
 
 test("parseFormula refuses a formula that is too long or too deep", () => {
