@@ -6,6 +6,8 @@ export { holdReplayedFinding } from "./holdReplayedFinding.ts";
 export { intervalsRow } from "./intervalsRow.ts";
 export { lineAcrossCases } from "./lineAcrossCases.ts";
 export { lineAcrossCasesFinding } from "./lineAcrossCasesFinding.ts";
+export { lineAgainstLine } from "./lineAgainstLine.ts";
+export { lineAgainstLineFinding } from "./lineAgainstLineFinding.ts";
 export { type Colour, type ColourName, colourNames, dark, light, type Palette, palettes, print } from "./palette.ts";
 export { ratioAndBoilingPoint } from "./ratioAndBoilingPoint.ts";
 export { ratioAndBoilingPointFinding } from "./ratioAndBoilingPointFinding.ts";
