@@ -1,5 +1,5 @@
-import { median } from "./firstBoil.ts";
 import type { Reading } from "./logFacts.ts";
+import { middleOf } from "./middleOf.ts";
 
 export interface Block extends Reading {
   /** The readings that it stands for. */
@@ -42,10 +42,16 @@ export function blockReadings(readings: readonly Reading[], cuts: readonly numbe
   if (block.length > 0) blocks.push(block);
   return blocks.map((list) => {
     const middle = list[Math.floor(list.length / 2)] as Reading;
+    const T = new Float64Array(list.length);
+    let time = 0;
+    list.forEach((reading, i) => {
+      T[i] = reading.T;
+      time += reading.time;
+    });
     return {
       id: middle.id,
-      time: list.reduce((sum, reading) => sum + reading.time, 0) / list.length,
-      T: median(list.map((reading) => reading.T)),
+      time: time / list.length,
+      T: middleOf(T),
       order: middle.order,
       ids: list.map((reading) => reading.id),
     };

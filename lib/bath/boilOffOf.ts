@@ -3,6 +3,7 @@ import { ratioAsked, steamAsked } from "./asked.ts";
 import { asWideAsUnknown, contradiction, withinUsual } from "./contradiction.ts";
 import type { FittedLine } from "./fitLine.ts";
 import { makeUpOf } from "./makeUpOf.ts";
+import type { AtBoil } from "./pointsOf.ts";
 import { pouredOf, unwrittenOf } from "./pouredOf.ts";
 import type { Prepared } from "./prepare.ts";
 import { readOff } from "./readOff.ts";
@@ -17,34 +18,30 @@ type Said = Pick<WaterBalance, "boilOff" | "makeUp" | "poured" | "pouredRate" | 
  *
  * @param prepared the log
  * @param fitted the line that was fitted to it
- * @param points what each reading from the first boil on says of the water, and which do not belong
+ * @param readings what those from the first boil on say of the water
  * @param widen factor on the intervals
- * @example boilOffOf(prepared, fittedLine, pointsOf(fittedLine, prepared), 1).boilOff.value
+ * @example boilOffOf(prepared, fittedLine, atBoil(fittedLine, prepared), 1).boilOff.value
  */
-export function boilOffOf(
-  prepared: Prepared,
-  fitted: FittedLine,
-  { points, misread }: Pick<WaterBalance, "points" | "misread">,
-  widen: number,
-): Said {
-  const { line, boil } = prepared;
+export function boilOffOf(prepared: Prepared, fitted: FittedLine, readings: AtBoil, widen: number): Said {
+  const { line } = prepared;
   const { start, end } = line;
   const duration = end - start;
   // No more can boil off than was there and was poured.
   const inAll = line.pours.reduce((sum, pour) => sum + pour.mass, 3 * line.water.value);
   const rates = [1e-9 * line.water.value, (2 * inAll) / Math.max(60, duration)] as const;
-  const against = contradiction(points, boil.time, line.water.value);
+  const against = contradiction(readings, line.water.value);
   const asked = readOff(steamAsked(fitted, start, end), fitted.trial, fitted.line.doubts, widen);
   const read = withinUsual(answerOfLn(asked, flow, rates), asked.u, line.water.value);
   const boilOff = against === undefined ? read : asWideAsUnknown(read, line.water.value);
   const poured = pouredOf(prepared);
   const pouredRate = scaled(poured, 1 / Math.max(1, duration), flow);
   const remarks = [...(against === undefined ? [] : [against]), ...prepared.remarks];
-  if (misread.length > 0) {
+  const { misread } = readings;
+  if (misread > 0) {
     remarks.push(
-      misread.length === 1
+      misread === 1
         ? "One reading does not fit the others and hardly counts."
-        : `${misread.length} readings do not fit the others and hardly count.`,
+        : `${misread} readings do not fit the others and hardly count.`,
     );
   }
   const unwritten = unwrittenOf(prepared, remarks);

@@ -1,5 +1,7 @@
 import { answerOf } from "./answer.ts";
-import type { Answer, WaterBalance } from "./types.ts";
+import { middleOf } from "./middleOf.ts";
+import type { AtBoil } from "./pointsOf.ts";
+import type { Answer } from "./types.ts";
 
 /** Share of the water that must seem to come from nowhere before a log is said to contradict itself. */
 const leastShare = 0.02;
@@ -9,35 +11,29 @@ const fastest = 0.02 / 60;
 /** What a bath on a usual fire boils off, of its water (judgement): a log that contradicts itself is not believed beyond it. */
 const usual = 0.004 / 60;
 
-function middle(numbers: readonly number[]): number {
-  const sorted = [...numbers].sort((a, b) => a - b);
-  const half = sorted.length >> 1;
-  const above = sorted[half] ?? Number.NaN;
-  return sorted.length % 2 === 1 ? above : ((sorted[half - 1] ?? above) + above) / 2;
-}
-
 /**
  * How a log contradicts itself, in words for the maker: water that comes from nowhere (the boiling point falls and no
  * pour is written that would thin the bath), or readings most of which do not fit. Then it says little of the boil-off.
  *
- * @param points what each reading says of the water gone, kg, in time order
- * @param from s: when the bath first boiled
+ * @param atBoil what the readings from the first boil on say of the water gone, kg, in time order, and how many of them
+ * hardly count
  * @param water kg in the tank at the start
  * @returns a sentence, or undefined where the log agrees with itself or has fewer than three readings at the boil
- * @example contradiction([0, 1, 2, 3].map((i) => ({ id: `${i}`, time: 600 * i, gone: -0.2 * i, standardUncertainty: 0.02, weight: 1 })), 0, 8)?.includes("fell") // true
+ * @example contradiction({ gone: Float64Array.of(0, -0.2, -0.4, -0.6), standardUncertainty: new Float64Array(4).fill(0.02), slight: 0 }, 8)?.includes("fell") // true
  */
-export function contradiction(points: WaterBalance["points"], from: number, water: number): string | undefined {
-  const boiling = points.filter(({ time }) => time >= from - 1e-9);
-  if (boiling.length < 3) return undefined;
-  const third = Math.max(1, Math.floor(boiling.length / 3));
-  const gone =
-    middle(boiling.slice(-third).map((point) => point.gone)) -
-    middle(boiling.slice(0, third).map((point) => point.gone));
-  const noise = middle(boiling.map((point) => point.standardUncertainty)) * Math.SQRT2 * 2;
+export function contradiction(
+  { gone: each, standardUncertainty, slight }: Pick<AtBoil, "gone" | "standardUncertainty" | "slight">,
+  water: number,
+): string | undefined {
+  const n = each.length;
+  if (n < 3) return undefined;
+  const third = Math.max(1, Math.floor(n / 3));
+  const gone = middleOf(each.slice(n - third)) - middleOf(each.slice(0, third));
+  const noise = middleOf(standardUncertainty.slice()) * Math.SQRT2 * 2;
   if (gone < -Math.max(leastShare * water, noise)) {
     return "The boiling point fell more than the written pours can thin the bath: water is missing from the log, or the bath stood below its boil. The boil-off can hardly be read from it.";
   }
-  if (boiling.filter(({ weight }) => weight < 0.5).length > boiling.length / 2) {
+  if (slight > n / 2) {
     return "Most readings do not fit one another. The boil-off can hardly be read from this log.";
   }
   return undefined;

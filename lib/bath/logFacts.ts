@@ -40,37 +40,40 @@ export interface LogFacts {
  * @example logFacts({ entries: [] }).end // 0
  */
 export function logFacts(run: Run): LogFacts {
-  const rows = run.entries
-    .filter((entry) => !entry.struck && Number.isFinite(entry.time))
-    .map((entry, order) => ({ entry, order }))
-    .sort((a, b) => a.entry.time - b.entry.time || a.order - b.order);
-  const numbers = (kind: Entry["kind"]) =>
-    rows.flatMap(({ entry, order }) => {
-      const si = entry.quantity?.si;
-      return entry.kind === kind && si !== undefined && Number.isFinite(si)
-        ? [{ entry, order, si, u: entry.quantity?.standardUncertainty ?? 0 }]
-        : [];
-    });
-  const all = (kind: Entry["kind"]) => rows.filter(({ entry }) => entry.kind === kind);
-  return {
-    readings: numbers("reading").map(({ entry, order, si }) => ({ id: entry.id, time: entry.time, T: si, order })),
-    pours: numbers("addition")
-      .filter(({ si }) => si > 0)
-      .map(({ entry, order, si }) => ({
-        id: entry.id,
-        time: entry.time,
-        mass: si,
-        duration: Math.max(0, entry.duration ?? 0),
-        order,
-      })),
-    fires: all("burner").map(({ entry }) => ({ time: entry.time, share: entry.quantity?.si })),
-    parts: rows
-      .filter(({ entry }) => entry.kind === "parts in" || entry.kind === "parts out")
-      .map(({ entry }) => ({ time: entry.time, goesIn: entry.kind === "parts in", mass: entry.quantity?.si })),
-    salts: numbers("salt in").map(({ entry, si }) => ({ time: entry.time, mass: si })),
-    levels: numbers("level").map(({ entry, si, u }) => ({ time: entry.time, mass: si, u })),
-    depths: numbers("depth").map(({ entry, si, u }) => ({ time: entry.time, depth: si, u })),
-    remarks: rows.flatMap(({ entry }) => (entry.text ? [{ time: entry.time, text: entry.text }] : [])),
-    end: rows.reduce((last, { entry }) => Math.max(last, entry.time), 0),
-  };
+  const rows = run.entries.filter(({ struck, time }) => !struck && Number.isFinite(time));
+  const orders = inTime(rows);
+  const readings: Reading[] = [];
+  const pours: Pour[] = [];
+  const fires: LogFacts["fires"][number][] = [];
+  const parts: LogFacts["parts"][number][] = [];
+  const salts: LogFacts["salts"][number][] = [];
+  const levels: LogFacts["levels"][number][] = [];
+  const depths: LogFacts["depths"][number][] = [];
+  const remarks: LogFacts["remarks"][number][] = [];
+  let end = 0;
+  // One pass: a logger's file has thousands of rows.
+  for (let i = 0; i < rows.length; i++) {
+    const order = orders?.[i] ?? i;
+    const { id, time, kind, quantity, duration, text } = rows[order] as Entry;
+    const si = quantity?.si;
+    if (text) remarks.push({ time, text });
+    end = Math.max(end, time);
+    if (kind === "burner") fires.push({ time, share: si });
+    else if (kind === "parts in" || kind === "parts out") parts.push({ time, goesIn: kind === "parts in", mass: si });
+    else if (si === undefined || !Number.isFinite(si)) continue;
+    else if (kind === "reading") readings.push({ id, time, T: si, order });
+    else if (kind === "addition") {
+      if (si > 0) pours.push({ id, time, mass: si, duration: Math.max(0, duration ?? 0), order });
+    } else if (kind === "salt in") salts.push({ time, mass: si });
+    else if (kind === "level") levels.push({ time, mass: si, u: quantity?.standardUncertainty ?? 0 });
+    else if (kind === "depth") depths.push({ time, depth: si, u: quantity?.standardUncertainty ?? 0 });
+  }
+  return { readings, pours, fires, parts, salts, levels, depths, remarks, end };
+}
+
+/** Numbers of the rows in order of time, rows of one time as they stand; undefined where they stand so already. */
+function inTime(rows: readonly Entry[]): readonly number[] | undefined {
+  const timeOf = (i: number) => (rows[i] as Entry).time;
+  if (rows.every(({ time }, i) => i === 0 || timeOf(i - 1) <= time)) return undefined;
+  return rows.map((_, i) => i).sort((a, b) => timeOf(a) - timeOf(b) || a - b);
 }

@@ -9,6 +9,7 @@ import { gathered } from "./gathered.ts";
 import { type Jug, jugOf } from "./jugOf.ts";
 import { likelyRise } from "./likelyRise.ts";
 import { type LogFacts, logFacts, type Pour } from "./logFacts.ts";
+import { middleOf, placed } from "./middleOf.ts";
 import { needGivens } from "./needGivens.ts";
 import { type SaltsInTank, saltsOf } from "./saltsOf.ts";
 import { startWater } from "./startWater.ts";
@@ -92,14 +93,17 @@ export function prepare(run: Run, givens: BalanceGivens): Prepared {
     );
   }
   const believed = facts.readings.filter((reading) => reading.T > 250 && reading.T < hottestBath);
-  const temperatures = believed.map((reading) => reading.T).sort((a, b) => b - a);
-  const [hottest] = temperatures;
-  if (hottest === undefined) {
+  if (believed.length === 0) {
     throw new Error(
       "missing readings: no temperature of the log can be a bath's (0 to 410 °F); correct or strike out what was misread, or settle the unit",
     );
   }
-  const upper = median(temperatures.slice(0, Math.ceil(temperatures.length / 2)));
+  const temperatures = Float64Array.from(believed, ({ T }) => T);
+  const hottest = temperatures.reduce((most, T) => Math.max(most, T), -Infinity);
+  const lower = temperatures.length >> 1;
+  placed(temperatures, lower);
+  // What is no colder than the middle one now stands behind it.
+  const upper = middleOf(temperatures.subarray(lower));
   const guess = saltsOf(givens.salts, pressure.value, upper);
   // A thermometer that reads high must not lend the bath a boil.
   const high = Math.max(0, givens.thermometer?.offset ?? 0);

@@ -6,7 +6,7 @@ import { courseOf } from "./courseOf.ts";
 import { type FittedLine, fitLine } from "./fitLine.ts";
 import { holdOf } from "./holdOf.ts";
 import { inBandOf } from "./inBandOf.ts";
-import { pointsOf } from "./pointsOf.ts";
+import { atBoil, pointsOf } from "./pointsOf.ts";
 import { type Prepared, prepare } from "./prepare.ts";
 import { readOff } from "./readOff.ts";
 import type { BalanceGivens, WaterBalance } from "./types.ts";
@@ -63,7 +63,7 @@ export function readBalance(
   const { boilOff, makeUp, poured, pouredRate, unwritten, remarks } = boilOffOf(
     prepared,
     fitted,
-    { points, misread },
+    atBoil(fitted, prepared),
     widen,
   );
   const hold = holdOf(prepared, givens);

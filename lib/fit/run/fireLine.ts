@@ -153,6 +153,12 @@ export function fireLine(prepared: Prepared): FireLine {
     heatDoubt: warmUpBefore.fire,
     own,
     readingAt,
+    glanceAt: (z, time, order) => {
+      const glance = base.glanceAt(z, time, order);
+      if (time >= g.start - 1e-9) return glance;
+      const { T, perKilogram } = readingAt(z, time, order);
+      return { ...glance, T, perKilogram };
+    },
     warming: {
       blocks,
       // Near the boil the bath boils at its hot bottom first; far below it the closed form is only so good.

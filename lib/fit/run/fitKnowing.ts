@@ -4,7 +4,7 @@ import { at } from "../../bath/at.ts";
 import { boilOffOf, ratiosOf } from "../../bath/boilOffOf.ts";
 import { fitLine } from "../../bath/fitLine.ts";
 import { holdOf } from "../../bath/holdOf.ts";
-import { pointsOf } from "../../bath/pointsOf.ts";
+import { atBoil } from "../../bath/pointsOf.ts";
 import { prepare } from "../../bath/prepare.ts";
 import { type Asked, type ReadOff, readOff, underEach } from "../../bath/readOff.ts";
 import type { Answer } from "../../bath/types.ts";
@@ -81,7 +81,7 @@ export function fitKnowing(run: Run, givens: FitGivens, known: Known): FittedRun
     ...(known.noise === undefined ? {} : { noise: known.noise }),
     ...(known.rhythm === undefined ? {} : { rhythm: known.rhythm === "irregular" ? irregular : known.rhythm }),
   });
-  const said = boilOffOf(prepared, fitted, pointsOf(fitted, prepared), stretch);
+  const said = boilOffOf(prepared, fitted, atBoil(fitted, prepared), stretch);
   const asked = parametersAsked(prepared, fitted, line, burner, left).filter(({ asked: { by } }) =>
     [...held.keys()].every((k) => at(by, k) === 0),
   );
