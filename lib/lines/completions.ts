@@ -127,11 +127,14 @@ function slips(text: string, caret: number, at: WrittenAt, names: Names, options
       typed,
       all.map((one) => one.folded),
     );
-    const begun = nearestName(
-      typed,
-      all.map((one) => one.folded.slice(0, typed.length)),
+    // A name of which as much is typed, give or take the letter that slipped.
+    const begun = [0, 1, -1].map((more) => {
+      const starts = all.map((one) => one.folded.slice(0, typed.length + more));
+      return { to: typed.length + more, start: nearestName(typed, starts) };
+    });
+    const meant = all.filter(
+      (one) => one.folded === near || begun.some(({ to, start }) => one.folded.slice(0, to) === start),
     );
-    const meant = all.filter((one) => one.folded === near || one.folded.slice(0, typed.length) === begun);
     if (meant.length > 0) return meant.map((one) => made(one, FIT.slip, text, from, caret));
   }
   return [];
@@ -159,7 +162,7 @@ function phrasesOf(names: Names, { partsOf, says }: CompletionOptions, at: Writt
   // Behind "boil-off of" only what has that part is any use, if that is known.
   const asked = plain(at.part.name);
   const having = lines.filter((line) => partsOf?.(line).some((part) => plain(part) === asked));
-  return [...(having.length > 0 ? having : lines).map((line) => asLine(line)), ...functions];
+  return having.length > 0 ? having.map((line) => asLine(line)) : [...lines.map((line) => asLine(line)), ...functions];
 }
 
 function foldedOf(name: string): { readonly folded: string; readonly loose: string } {

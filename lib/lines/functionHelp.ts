@@ -54,9 +54,16 @@ function optionalOf({ takes }: Func): string | undefined {
   const inside = takes.slice(0, Math.max(0, lastNeeded)).flatMap((one) => (one.optional ? [one.name] : []));
   const says = [
     ...(inside.length > 0 ? [`${listed(inside)} may be a line that is not given`] : []),
-    ...(last.length > 0 ? [`${listed(last)} may be left out`] : []),
+    ...(last.length > 0 ? [`${shorter(takes.slice(0, lastNeeded + 1), last)} may be left out`] : []),
   ];
   return says.length > 0 ? says.join("; ") : undefined;
+}
+
+/** What can be left out, or what cannot, whichever is told in fewer words. */
+function shorter(before: Func["takes"], last: readonly string[]): string {
+  if (before.length === 0 && last.length > 1) return "any of them";
+  const isShort = last.length > 3 && before.length < last.length && before.every((one) => !one.optional);
+  return isShort ? `all but ${listed(before.map((one) => one.name))}` : listed(last);
 }
 
 function listed(names: readonly string[]): string {

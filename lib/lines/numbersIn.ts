@@ -73,7 +73,12 @@ function swapsIn(tree: Tree, formula: string, shown: (name: string) => string | 
           written: formula.slice(inner.from, inner.to),
         });
     }
-    const at = one.kind === "sign" || one.kind === "compare" ? one.at : one.kind === "negative" ? one.from : undefined;
+    const at =
+      one.kind === "sign" || one.kind === "compare"
+        ? one.at
+        : one.kind === "negative"
+          ? withoutBrackets(one, formula).from
+          : undefined;
     const sign = at === undefined ? undefined : signAt(formula, at);
     if (sign) found.push(sign);
     for (const child of childrenOf(one)) left.push({ tree: child, under: one });

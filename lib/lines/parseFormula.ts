@@ -26,7 +26,7 @@ const MINUS = ["-", "−", "–"];
  * Reads a formula. Names are the maker's own words, the longest known one wins; a number may be followed by its unit;
  * nothing else multiplies by standing side by side. `^` binds before a minus in front of it (`-2^2` is -4) and from the
  * right (`2^3^2` is 512); then `* /`, then `+ -`, then `< > <= >= =`, then `not`, `and`, `or`, then
- * `a when c, otherwise b`. Signs may be written × · ÷ − ≤ ≥. A comma only parts what a function is given.
+ * `a when c, otherwise b`. `is` and `is not` compare as well, words in quotes too. Signs may be written × · ÷ − ≤ ≥. A comma only parts what a function is given.
  * @param text The formula, at most 2,000 characters and some 100 brackets deep.
  * @param names Lines and functions that it may name.
  * @returns The formula as a tree, or what is wrong, in words, with the character.

@@ -170,7 +170,7 @@ class Scan {
       this.#behind(reader.at);
     } else if (reader.sign([","])) {
       const open = this.#frame.stage === "condition";
-      if (!open) this.#frame.stage = "amount";
+      this.#frame.stage = "amount";
       this.#fresh();
       this.#branch = open;
     } else if (this.#word("when")) this.#joined("condition");

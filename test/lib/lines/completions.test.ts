@@ -65,6 +65,7 @@ test.each([
   ["blaeds|", ["blades"]],
   ["2 * fited b|", ["2 * fitted bath"]],
   ["gaz for th|", ["gas for the run", "gas for the heat-up"]],
+  ["fited|", ["fitted bath"]],
   ["boil-ogf|", ["boil-off"]],
   ["sqr(2) + sallt|", ["sqr(2) + salt"]],
 ])("completions at %s: by a slip of the hand", (marked, wanted) => {
@@ -144,6 +145,10 @@ test.each([
   ["gas when salt > 2 lb an|", ["gas when salt > 2 lb and "]],
   ["gas when n|", ["gas when not "]],
   ["gas when salt > 2, otherwise blades o|", []],
+  ["gas when salt > 2, blades w|", ["gas when salt > 2, blades when "]],
+  ["gas when salt > 2, blades when gas > 1, o|", ["gas when salt > 2, blades when gas > 1, otherwise "]],
+  ["(gas when salt > 2, otherwise 3) w|", ["(gas when salt > 2, otherwise 3) when "]],
+  ["sqrt(gas, w|", []],
 ])("completions at %s: the words of formulas where they can stand", (marked, wanted) => {
   const caret = marked.indexOf("|");
   const text = marked.replace("|", "");

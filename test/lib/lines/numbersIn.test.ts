@@ -20,6 +20,7 @@ test.each([
   ["blades - drift", "9 − (-3 °F)"],
   ["drift + blades", "-3 °F + 9"],
   ["-drift", "−(-3 °F)"],
+  ["2 * (-count) - (blades - count)", "2 × (−3) − (9 − 3)"],
   ["blades^2 + count²", "9^2 + 3²"],
   ["gas for the run ^ 2", "(9.4 lb) ^ 2"],
   ["salt / blades", "(8 lb ± 0.1 lb) ÷ 9"],
@@ -71,7 +72,9 @@ const takes = (...all: readonly string[]): Func["takes"] =>
 test.each([
   [takes("barometer", "altitude"), "f(barometer, altitude)", undefined],
   [takes("barometer", "altitude?"), "f(barometer, altitude)", "altitude may be left out"],
-  [takes("a?", "b?", "c?"), "f(a, b, c)", "a, b and c may be left out"],
+  [takes("a?", "b?", "c?"), "f(a, b, c)", "any of them may be left out"],
+  [takes("a", "b?", "c?"), "f(a, b, c)", "b and c may be left out"],
+  [takes("a", "b?", "c?", "d?", "e?"), "f(a, b, c, d, e)", "all but a may be left out"],
   [takes("a?", "b"), "f(a, b)", "a may be a line that is not given"],
   [takes("a?", "b", "c?"), "f(a, b, c)", "a may be a line that is not given; c may be left out"],
   [takes("amount 1", "amount 2?", "amount 3?", "amount 4?"), "f(amount 1, amount 2, …)", "from 1 to 4 of them"],
