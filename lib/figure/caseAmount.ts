@@ -5,11 +5,15 @@ import { interval95 } from "../measure/standardUncertainty.ts";
 import type { Dimension, Value } from "../measure/types.ts";
 import { unit as unitOf } from "../measure/unit.ts";
 
-/** A value in the unit shown, with its 95 % limits (which may be endless) and how the page writes it. */
-export interface CaseAmount {
+/** A value in the unit shown, with its 95 % limits, which may be endless. */
+export interface CaseLimits {
   readonly value: number;
   readonly low: number;
   readonly high: number;
+}
+
+/** The same, and how the page writes it. */
+export interface CaseAmount extends CaseLimits {
   /** "4.6 ±0.3 fl oz/min", and the same in two: the number, and its spread with the unit. */
   readonly text: string;
   readonly number: string;
@@ -33,21 +37,25 @@ export function ruleName(line: string, unit: string): string {
  * caseAmount(measuredValue(10.9, 0.1, { mass: 1 }, "scale"), "kg", "metric").text // "10.9 ±0.2 kg"
  */
 export function caseAmount(value: Value, unit: string, system: "US" | "metric"): CaseAmount {
+  const limits = caseLimits(value, unit);
   const { text, spread } = formatWithSpread(value, unit, { system });
-  const [bottom, top] = interval95(value);
-  if (!(bottom <= top)) throw new RangeError(`invalid interval: ${bottom} to ${top}; two numbers, the lower first`);
-  const known = unitMeasuring(ruleUnit(unit), value.dimension);
-  const shown = (end: number) => (Number.isFinite(end) ? inUnit(end, value.dimension, known) : end);
   const plain = text.replaceAll("\u00a0", " ");
   const from = plain.indexOf(spread.replaceAll("\u00a0", " "));
-  return {
-    value: inUnit(value.value, value.dimension, known),
-    low: shown(bottom),
-    high: shown(top),
-    text: plain,
-    number: plain.slice(0, from).trimEnd(),
-    spread: plain.slice(from),
-  };
+  return { ...limits, text: plain, number: plain.slice(0, from).trimEnd(), spread: plain.slice(from) };
+}
+
+/**
+ * A value without its words, for what is only drawn: writing hundreds of points costs more than drawing them. Errors
+ * as `caseAmount`.
+ * @example caseLimits(measuredValue(10, 0.1, { mass: 1 }, "scale"), "kg").high // 10.196
+ */
+export function caseLimits(value: Value, unit: string): CaseLimits {
+  if (!Number.isFinite(value.value)) throw new RangeError(`invalid value: ${value.value}; a finite number expected`);
+  const [bottom, top] = interval95(value);
+  if (!(bottom <= top)) throw new RangeError(`invalid interval: ${bottom} to ${top}; two numbers, the lower first`);
+  const { factor, offset = 0 } = unitMeasuring(ruleUnit(unit), value.dimension);
+  const shown = (end: number) => end / factor - offset;
+  return { value: shown(value.value), low: shown(bottom), high: shown(top) };
 }
 
 /**

@@ -1,6 +1,6 @@
 import { median } from "d3";
 import { formatQuantity } from "../measure/formatQuantity.ts";
-import { type CaseAmount, caseAmount, onRule, ruleUnit } from "./caseAmount.ts";
+import { type CaseAmount, type CaseLimits, caseAmount, caseLimits, onRule, ruleUnit } from "./caseAmount.ts";
 import type { SweepCase, SweepDrawnData } from "./caseTypes.ts";
 import { linesOf } from "./cutTo.ts";
 import { textWidth } from "./textWidth.ts";
@@ -11,7 +11,7 @@ import { spanOf, type ValueScale, valueScale } from "./valueScale.ts";
 /** A point of a sweep in the units shown. */
 export interface SweepSpot {
   readonly x: number;
-  readonly y?: CaseAmount;
+  readonly y?: CaseLimits;
   readonly says?: string;
 }
 
@@ -26,9 +26,10 @@ export interface SweepGap {
 export interface SweepLine {
   readonly mark: number;
   readonly name: string;
-  readonly runs: readonly (readonly (SweepSpot & { readonly y: CaseAmount })[])[];
+  readonly runs: readonly (readonly (SweepSpot & { readonly y: CaseLimits })[])[];
   readonly gaps: readonly SweepGap[];
-  readonly present?: SweepSpot & { readonly text: string };
+  /** Where the given stands now, in words too, and what the line comes to there. */
+  readonly present?: { readonly x: number; readonly text: string; readonly y?: CaseAmount };
 }
 
 export interface SweepFrame {
@@ -62,13 +63,17 @@ export function sweepLines(data: SweepDrawnData, system: "US" | "metric"): reado
   };
   const spot = (one: SweepCase["points"][number]): SweepSpot => ({
     x: amountAt(one.x),
-    ...(one.y ? { y: caseAmount(one.y, data.unit, system) } : {}),
+    ...(one.y ? { y: caseLimits(one.y, data.unit) } : {}),
     ...(one.says === undefined ? {} : { says: one.says }),
   });
   return data.cases.map(({ name, points, present }, mark) => {
     const spots = points.map(spot).sort((a, b) => a.x - b.x);
     const now = present && {
-      present: { ...spot(present), text: sweptText(present.x, data, system) },
+      present: {
+        x: amountAt(present.x),
+        text: sweptText(present.x, data, system),
+        ...(present.y ? { y: caseAmount(present.y, data.unit, system) } : {}),
+      },
     };
     return { mark, name, ...runsOf(spots), ...now };
   });
@@ -81,7 +86,7 @@ export function sweptText(si: number, { byUnit, byDimension }: SweepDrawnData, s
 }
 
 function runsOf(spots: readonly SweepSpot[]): Pick<SweepLine, "runs" | "gaps"> {
-  const runs: (SweepSpot & { y: CaseAmount })[][] = [];
+  const runs: (SweepSpot & { y: CaseLimits })[][] = [];
   const gaps: SweepGap[] = [];
   spots.forEach((one, index) => {
     const before = spots[index - 1];

@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import type { LineAcrossCasesData } from "../../../lib/figure/caseTypes.ts";
 import { lineAcrossCases } from "../../../lib/figure/lineAcrossCases.ts";
 import { lineAcrossCasesFinding } from "../../../lib/figure/lineAcrossCasesFinding.ts";
+import { standAlone } from "../../../lib/figure/standAlone.ts";
 import { exact, measuredValue } from "../../../lib/measure/measuredValue.ts";
 import { anyName, anyValue, boilOff, endless, longName, plain, withoutWords } from "./caseSupport.ts";
 import { badAttributes, clipped, overlaps, page, words } from "./figureSupport.ts";
@@ -135,6 +136,12 @@ test.each([
       expect(clipped(root)).toEqual([]);
     }
   }
+});
+
+test.each(["light", "dark", "print"] as const)("lineAcrossCases stands alone in the %s palette", (palette) => {
+  const picture = standAlone(draw(invented, 1200), { title: "The longer tank boils off most", palette });
+  expect(picture).toContain("4.6");
+  expect(picture).not.toMatch(/var\(|NaN/);
 });
 
 test("lineAcrossCases takes a time in m:ss on a rule of minutes, and temperatures on their scale", () => {
