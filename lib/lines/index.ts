@@ -16,6 +16,7 @@ export { type NumberPiece, numbersIn } from "./numbersIn.ts";
 export { openLines } from "./openLines.ts";
 export { type Parsed, parseFormula } from "./parseFormula.ts";
 export { partOf, partsOf } from "./partOf.ts";
+export { readGiven } from "./readGiven.ts";
 export type { Solved } from "./solved.ts";
 export type { SweepOptions, Swept } from "./swept.ts";
 export type * from "./types.ts";

@@ -4,6 +4,7 @@ import "./style/page.css";
 import "./style/front.css";
 import "./style/ledger.css";
 import "./style/log.css";
+import "./style/grid.css";
 import "./style/print.css";
 import demo from "../../data/demoShop.json";
 import { readRecord } from "../../lib/record/index.ts";
