@@ -65,7 +65,7 @@ export function lineAcrossCases(data: LineAcrossCasesData, options: FigureOption
   );
   const words = layout.lanes.flatMap((lane) => lane.words);
   const base = data.cases.findIndex(({ name }) => name === data.base);
-  const nothing = { x: layout.from, y: layout.edge - 20, "font-size": 17 };
+  const nothing = { x: 8, y: layout.edge - 18, "font-size": 17 };
   return caseFigure(
     {
       document,

@@ -36,7 +36,7 @@ export function sweepDrawn(data: SweepDrawnData, options: FigureOptions): SVGSVG
   const listTop = swept ? edge + footRuleHeight(size) + 4 : 44;
   const list = caseList(document, ends.listed, { top: listTop, width, size });
   const rule = { size, narrow, width };
-  const silent = { x: swept ? left + 12 : 8, y: swept ? frame.top + 40 : 28, "font-size": 17 };
+  const silent = { x: swept ? left + 12 : 8, y: swept ? frame.top + size * 2 : 28, "font-size": 17 };
   return caseFigure(
     {
       document,

@@ -114,7 +114,9 @@ export function sweepFrame(data: SweepDrawnData, options: FigureOptions): SweepF
   const lines = sweepLines(data, system);
   const nameRoom = Math.min(endsWidth(lines, size), width * 0.3);
   const top = 10 + size * (lines.some((one) => one.present) ? 3 : 1.9);
-  const bottom = top + (narrow ? 220 : 300);
+  // Without a number there is nothing to plot but where the numbers are wanting.
+  const known = lines.some((one) => one.runs.length > 0);
+  const bottom = top + (!known ? size * 3 : narrow ? 220 : 300);
   const gapped = lines.filter((one) => one.gaps.length > 0).length;
   const beside = lines.map(({ name }) => linesOf(name, size, nameRoom, 2));
   const taken = beside.reduce((sum, names) => sum + names.length * size * 1.25 + 3, 0);

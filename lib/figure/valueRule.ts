@@ -74,9 +74,14 @@ export function footRule(document: Document, rule: FootRule): SVGElement {
   const { scale, ticks, edge, size } = rule;
   const end = { x: scale.to, y: edge + 15 + size * 2.3, "text-anchor": "end", "font-size": size };
   // A figure that would run out of the picture is left out; its tick stays.
-  const taken = (along: number) => along < ticks.widest / 2 || along > rule.width - ticks.widest / 2;
+  const isWithin = ({ value }: Tick): boolean => {
+    const half = textWidth(ticks.figure(value), size) / 2;
+    return scale.at(value) - half >= 0 && scale.at(value) + half <= rule.width;
+  };
+  const shown = ticks.ticks.map((tick) => ({ ...tick, figure: tick.figure && isWithin(tick) }));
+  const along = { at: scale.at, from: scale.from, to: scale.to, edge, size };
   return svg(document, "g", { "data-part": "foot rule" }, [
-    steelRule(document, { ...ticks, at: scale.at, from: scale.from, to: scale.to, edge, side: "below", taken, size }),
+    steelRule(document, { ...along, ticks: shown, figure: ticks.figure, side: "below" }),
     svg(document, "text", { ...end, fill: nameInk(rule.narrow) }, [cutTo(rule.name, size, rule.room)]),
   ]);
 }
