@@ -1,5 +1,6 @@
 import { readLog } from "../lib/log/index.ts";
 import type { Bath, Facts, KeptRun, Setup, ShopRecord } from "../lib/record/types.ts";
+import { demoNotebook } from "./generator/demoNotebook.ts";
 import { plans } from "./generator/demoPlans.ts";
 import { type DemoPlan, demoRun } from "./generator/demoRuns.ts";
 import { asCommas, asScrap, asSemicolons, asTabs } from "./generator/writeRows.ts";
@@ -164,7 +165,7 @@ export function demoShop(): ShopRecord {
     setups,
     baths,
     runs,
-    notebooks: [],
+    notebooks: [{ ...kept, ...demoNotebook }],
   };
 }
 

@@ -95,6 +95,8 @@ export interface Lines {
   /** "Undo: altitude was 2,100 ft", or undefined when there is nothing to undo. */
   undoName(): string | undefined;
   redoName(): string | undefined;
+  /** The edit that `undo` would take back, by both its names; another object for each edit. */
+  did(): { readonly undo: string; readonly redo: string } | undefined;
   /** How many formulas have been worked out so far. */
   worked(): number;
   /** Tells of each line whose result changed. Gives back how to stop that. */

@@ -8,6 +8,7 @@ export { type FunctionHelp, functionHelp } from "./functionHelp.ts";
 export { functions } from "./functions.ts";
 export { type GivenOptions, given } from "./given.ts";
 export { inWords } from "./inWords.ts";
+export { isValue } from "./isValue.ts";
 export type { AddCase, CaseShown, Edit, Lines, OpenOptions } from "./Lines.ts";
 export { type Names, namesOf } from "./names.ts";
 export { nearestName } from "./nearestName.ts";

@@ -241,6 +241,7 @@ export function openLines(book: Notebook, options: OpenOptions = {}): Lines {
     },
     undoName: () => history.last && `Undo: ${history.last.undo}`,
     redoName: () => history.next && `Redo: ${history.next.redo}`,
+    did: () => history.last,
     worked: () => engine.worked,
     observe(tell) {
       observers.add(tell);

@@ -6,6 +6,7 @@ import { itemOf, type KeptRun } from "../../lib/record/index.ts";
 import * as act from "./actions.ts";
 import { answer } from "./answer.ts";
 import { atTheTank } from "./atTheTank.ts";
+import { questions } from "./book/questions.ts";
 import { drawings, type FigureMaker } from "./drawings.ts";
 import { type HandRow, isHandWritten } from "./handWriting.ts";
 import { type Earlier, type Shop, saveCopy } from "./keep.ts";
@@ -55,6 +56,7 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
   };
   const { book, front } = pages;
   const runPageName = book.name ?? book.asks;
+  const ownName = pages.ownQuestions;
   const listed = new Map<string, { run: KeptRun; opened: OpenedRun }>();
   let opened: { id: string; notebook: OpenedRun } | undefined;
   let reading: { source: string; hints: KeptRun["hints"]; reading: LogReading } | undefined;
@@ -66,9 +68,30 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
     [...here()].sort((a, b) => (b.date ?? b.changed).localeCompare(a.date ?? a.changed));
   const openRunOf = (): KeptRun | undefined =>
     here().find(({ id }) => id === shop.record.settings.openRun) ?? byNewest()[0];
-  const where = (): string => (location.hash === routeOf(front.name) ? front.name : runPageName);
+  const where = (): string => {
+    const [page] = location.hash.split("/");
+    return [front.name, ownName].find((name) => page === routeOf(name)) ?? runPageName;
+  };
+  /** What stands behind the place in the address: the id of a notebook. */
+  const which = (): string | undefined => {
+    const [, id] = location.hash.split("/");
+    try {
+      return id === undefined ? undefined : decodeURIComponent(id);
+    } catch {
+      return undefined;
+    }
+  };
 
   const typing = new Typing(redraw);
+  const asked = questions({
+    shop,
+    vocabulary,
+    place: ownName,
+    ours: [book],
+    typing,
+    redraw,
+    undo: () => undoWords(shop),
+  });
 
   /** Draws the page once all of this turn's changes are in; a microtask, since a hidden tab has no frames. */
   function redraw(): void {
@@ -313,15 +336,20 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
     const open = where();
     const run = openRunOf();
     const onRun = open === runPageName && run !== undefined;
-    document.title = `${open === runPageName && run ? run.name : open} · Steady Boil`;
+    const title = open === ownName ? asked.title(which()) : open === runPageName && run ? run.name : open;
+    document.title = `${title} · Steady Boil`;
+    const content = (): unknown => {
+      if (open === ownName) return asked.content(which(), passing.says);
+      return onRun ? runContent(run) : shopContent();
+    };
     render(
       shell({
-        pages: [front.name, runPageName],
-        open: onRun ? runPageName : front.name,
+        pages: [front.name, runPageName, ownName],
+        open: open === ownName ? ownName : onRun ? runPageName : front.name,
         system: system(),
         kept: keptWords(shop, () => saveCopy(shop)),
         setUnits: (units) => act.setUnits(shop, units),
-        content: html`${passing.reading ? readingWords(passing.reading) : nothing}${onRun ? runContent(run) : shopContent()}`,
+        content: html`${passing.reading ? readingWords(passing.reading) : nothing}${content()}`,
         atTheTank: onRun
           ? atTheTank({
               what: passing.tank,
@@ -348,6 +376,7 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
     if (says.length > 0) passing.says = says;
     const run = record.runs.find(({ id }) => id === opened?.id);
     if (run && opened) opened.notebook.show(run);
+    asked.follow();
     redraw();
   });
   window.addEventListener("hashchange", () => {

@@ -35,6 +35,7 @@ startApp({
   pages: {
     book: oneRun,
     front,
+    ownQuestions: "My question",
     strip,
     tank,
     apart,

@@ -10,6 +10,8 @@ import type { Suspect } from "./suspectList.ts";
 export interface Pages {
   readonly book: Notebook;
   readonly front: FrontPage;
+  /** Name of the place where the maker's own notebooks are. */
+  readonly ownQuestions: string;
   readonly strip: (notebook: OpenedRun, run: KeptRun, system: System) => Element | undefined;
   readonly tank: (setup: Setup, system: System) => Element | undefined;
   /** Readings that the notebook's working sets apart, by id, with the reason. */
