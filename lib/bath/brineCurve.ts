@@ -2,6 +2,7 @@ import { boilingPoint } from "../physics/index.ts";
 import type { Brine } from "../physics/types.ts";
 import { salts } from "../physics/types.ts";
 import { at } from "./at.ts";
+import { remembered } from "./remembered.ts";
 
 /** The boiling line of one mix of salts under one pressure, against ln of kg of salt per kg of water. */
 export interface BrineCurve {
@@ -16,12 +17,14 @@ export interface BrineCurve {
   readonly water: number;
 }
 
+/** Three curves a bath, for some baths. */
+const curves = remembered<BrineCurve>(24);
 const step = 0.1;
 const lowest = -4;
 const highest = 1.6;
 
 /**
- * Tabulates the boiling line of a mix, since a fit asks for it thousands of times.
+ * Tabulates the boiling line of a mix, since a fit asks for it thousands of times, and remembers it for the next fit.
  *
  * @param proportions of the salts, any scale
  * @param p Pa, a pressure that `boilingPoint` takes
@@ -29,6 +32,11 @@ const highest = 1.6;
  * @example brineCurve({ sodiumHydroxide: 2, sodiumNitrate: 1 }, 101_325).boils(Math.log(1.335)) // about 417.6 K
  */
 export function brineCurve(proportions: Brine, p: number): BrineCurve {
+  const key = [p, ...salts.map((salt) => proportions[salt] ?? 0)].join();
+  return curves(key, () => tabulated(proportions, p));
+}
+
+function tabulated(proportions: Brine, p: number): BrineCurve {
   const total = salts.reduce((sum, salt) => sum + (proportions[salt] ?? 0), 0);
   if (!(total > 0)) throw new RangeError(`invalid salts: ${total} kg; more than 0 kg of salt is needed`);
   const water = boilingPoint({}, p);

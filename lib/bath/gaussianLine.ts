@@ -1,8 +1,10 @@
-import { at } from "./at.ts";
 import { type Cholesky, cholesky, dot, products, solve } from "./cholesky.ts";
 import { decays } from "./decays.ts";
 import { gustCovariance } from "./gustCovariance.ts";
 import type { WaterLine } from "./waterLine.ts";
+
+// Of this file, not of at.ts: only so do all engines work it in where a fit spends its time.
+const at = (list: Float64Array, i: number): number => list[i] as number;
 
 /** One thing that was seen: a temperature, or another fact, such as what the feed jug lost. */
 export type Row = Reading | Fact;
@@ -187,7 +189,7 @@ export function solveStraight(straight: Straight, sigma: number, loose?: ArrayLi
   const n = straight.rows.length;
   const v = Float64Array.from(straight.shared);
   straight.rows.forEach((row, i) => {
-    v[i * n + i] = at(v, i * n + i) + (row.kind === "reading" ? sigma * sigma : 0) + (loose ? at(loose, i) : 0);
+    v[i * n + i] = at(v, i * n + i) + (row.kind === "reading" ? sigma * sigma : 0) + (loose?.[i] ?? 0);
   });
   const factor = cholesky(v, n);
   const weighed = solve(factor, straight.r);

@@ -1,8 +1,10 @@
-import { at } from "../../bath/at.ts";
 import { dot, nothing } from "../../bath/cholesky.ts";
 import type { FittedLine } from "../../bath/fitLine.ts";
 import type { Under } from "../../bath/readOff.ts";
 import type { ParameterAsked } from "./parametersOf.ts";
+
+// Of this file, not of at.ts: only so do all engines work it in where a fit spends its time.
+const at = (list: Float64Array, i: number): number => list[i] as number;
 
 /**
  * Covariance of the parameters over all explanations of the log, of the ln where a parameter cannot be below 0.
@@ -40,7 +42,7 @@ export function covarianceOf(
     const effects = base.read.map(({ gain }) =>
       Float64Array.from(guilty, (a) => -dot(trial.suspects[a]?.column ?? nothing, gain)),
     );
-    const means = base.read.map((read, i) => read.mean + dot(effects[i] ?? nothing, amounts));
+    const means = Float64Array.from(base.read, (read, i) => read.mean + dot(effects[i] ?? nothing, amounts));
     const m = guilty.length;
     for (let i = 0; i < n; i++) {
       mean[i] = at(mean, i) + weight * at(means, i);
@@ -57,7 +59,7 @@ export function covarianceOf(
   return second.map((row, i) =>
     Array.from(row, (_, j) => {
       const here = at(row, j) / whole - (at(mean, i) * at(mean, j)) / whole ** 2;
-      const there = at(second[j] ?? [], i) / whole - (at(mean, i) * at(mean, j)) / whole ** 2;
+      const there = at(second[j] ?? nothing, i) / whole - (at(mean, i) * at(mean, j)) / whole ** 2;
       return (here + there) / 2;
     }),
   );

@@ -1,8 +1,10 @@
-import { at } from "../../bath/at.ts";
-import { dot } from "../../bath/cholesky.ts";
+import { dot, nothing } from "../../bath/cholesky.ts";
 import type { Fact, Solved, Straight } from "../../bath/gaussianLine.ts";
 import { solveStraight } from "../../bath/gaussianLine.ts";
 import { type Asked, under } from "../../bath/readOff.ts";
+
+// Of this file, not of at.ts: only so do all engines work it in where a fit spends its time.
+const at = (list: Float64Array, i: number): number => list[i] as number;
 
 /** What a log would know besides: doubts that shrink by a factor, and things that would be seen. */
 export interface Supposed {
@@ -69,7 +71,7 @@ function shrunk(straight: Straight, shrinks: ReadonlyMap<number, number>): Strai
       for (let j = 0; j <= i; j++)
         shared[i * n + j] =
           at(shared, i * n + j) -
-          (1 - factor * factor) * at(straight.slopes[i] ?? [], k) * at(straight.slopes[j] ?? [], k);
+          (1 - factor * factor) * at(straight.slopes[i] ?? nothing, k) * at(straight.slopes[j] ?? nothing, k);
   const slopes = straight.slopes.map((by) => {
     const own = Float64Array.from(by);
     for (const [k, factor] of shrinks) own[k] = factor * at(own, k);
