@@ -4,7 +4,7 @@
  *
  * @param most results kept; the one that was not asked for longest is forgotten first
  * @returns what a key stood for, or else what the work gives; an error is not remembered
- * @example const double = remembered(2); [double("2", () => 4), double("2", () => 5)] // 4, 4
+ * @example remembered(2)("twice two", () => 4) // 4
  */
 export function remembered<Found>(most: number): (key: string, work: () => Found) => Found {
   const known = new Map<string, Found>();

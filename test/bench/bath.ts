@@ -145,6 +145,9 @@ const logged = logOf(7200, 1, 360);
 export const fitWritten = () => fitRun(written, givens);
 /** Fits 2 h at 1 Hz. */
 export const fitLogged = () => fitRun(logged, givens);
+/** The same with every part of the result read: course, what to log next, heats and all. */
+export const fitWrittenWhole = () => structuredClone(fitWritten());
+export const fitLoggedWhole = () => structuredClone(fitLogged());
 
 /** A log with its boiling curve, for a fit in Python. */
 function logForPython(name: string, run: Run): string {

@@ -20,7 +20,8 @@ test("products, cholesky, solve, half and inverseDiagonal agree with one another
     fc.property(lists, (rows) => {
       const n = rows.length;
       const all = products(rows);
-      const plain = (i: number, j: number) => (rows[i] ?? []).reduce((sum, x, k) => sum + x * (rows[j]?.[k] ?? 0), 0);
+      const plain = (i: number, j: number) =>
+        Array.from(rows[i] as Float64Array).reduce((sum, x, k) => sum + x * (rows[j]?.[k] ?? 0), 0);
       const v = new Float64Array(n * n);
       for (let i = 0; i < n; i++)
         for (let j = 0; j <= i; j++) {
