@@ -118,17 +118,22 @@ export class Engine {
       rewired = true;
     }
     if (rewired || renamed) for (const id of this.wiring.findLoops(readAgain)) everywhere.add(id);
+    // Mostly the same lines change in every case: what follows from them is looked for once.
+    const found = new Map<string, ReadonlySet<string>>();
     for (const { id } of this.#desk.cases.list) {
-      const own = inCases.get(id);
-      this.#workAgain(own ? new Set([...everywhere, ...own]) : everywhere, id);
+      const lines = [...new Set([...everywhere, ...(inCases.get(id) ?? [])])];
+      const key = lines.join();
+      const dependents = found.get(key) ?? this.wiring.withDependents(lines);
+      found.set(key, dependents);
+      this.#workAgain(lines, id, dependents);
     }
   }
 
-  #workAgain(lines: Iterable<string>, inCase: string): void {
+  #workAgain(lines: Iterable<string>, inCase: string, dependents?: ReadonlySet<string>): void {
     const here = [...lines].filter((line) => this.#desk.kept.has(line));
     if (here.length === 0) return;
     for (const line of here) this.#define(line, inCase);
-    for (const line of this.wiring.withDependents(here)) {
+    for (const line of dependents ?? this.wiring.withDependents(here)) {
       const node = this.#nodes.get(nodeOf(line, inCase));
       if (!node) continue;
       node.stale = true;
@@ -160,7 +165,7 @@ export class Engine {
 
   /** One line's work in one case. Where nothing that it uses has changed, it has nothing to do. */
   #work(node: Node, results: readonly unknown[]): Result | Promise<Result> {
-    if (results.includes(superseded)) return superseded;
+    for (let i = 0; i < results.length; i++) if (results[i] === superseded) return superseded;
     if (node.worked && node.isWorkedFrom(results)) return node.worked;
     if (node.job) node.drop();
     const { version } = node;

@@ -29,16 +29,14 @@ export class Swiftly {
   /** What it comes to, where that is known to be right; else the long way is to be gone. */
   tried(results: readonly unknown[]): Result | undefined {
     if (!this.#algebra || !this.#kinds || !this.#dimension) return undefined;
-    const values: Value[] = [];
     for (let i = 0; i < results.length; i++) {
       const result = results[i] as Result;
       if (result.state !== "settled" || !isValue(result.value)) return undefined;
       const kind = this.#kinds[i];
       const { dimension } = result.value;
       if (!kind || (kind !== dimension && !sameDimension(kind, dimension))) return undefined;
-      values.push(result.value);
     }
-    const found = this.#algebra(values);
+    const found = this.#algebra(results as readonly { readonly value: Value }[]);
     if (!found) return undefined;
     return {
       state: "settled",

@@ -3,7 +3,12 @@ import { isTemperature, literalValue } from "./literal.ts";
 import { childrenOf, type Tree } from "./tree.ts";
 
 /** Works plain algebra over amounts whose kinds are known to go together; undefined where the long way has to say why not. */
-export type Algebra = (inputs: readonly Value[]) => Pick<Value, "value" | "components"> | undefined;
+export type Algebra = (inputs: readonly Settled[]) => Pick<Value, "value" | "components"> | undefined;
+
+/** What a line came to, an amount. */
+interface Settled {
+  readonly value: Value;
+}
 
 const CONSTANT = 0;
 const INPUT = 1;
@@ -30,7 +35,7 @@ interface Step {
  * @param tree The formula as read.
  * @param places Place of each line among the inputs.
  * @returns The work; undefined for a formula that has anything else in it, or a written temperature.
- * @example algebraOf(tree, new Map([["salt", 0], ["water", 1]]))?.([salt, water])
+ * @example algebraOf(tree, new Map([["salt", 0], ["water", 1]]))?.([{ value: salt }, { value: water }])
  */
 export function algebraOf(tree: Tree, places: ReadonlyMap<string, number>): Algebra | undefined {
   const steps: Step[] = [];
@@ -52,7 +57,7 @@ export function algebraOf(tree: Tree, places: ReadonlyMap<string, number>): Alge
       const b = numbers[rights[i] as number] as number;
       let number: number;
       if (code === CONSTANT) number = constants[i] as number;
-      else if (code === INPUT) number = (inputs[left] as Value).value;
+      else if (code === INPUT) number = (inputs[left] as Settled).value.value;
       else if (code === PLUS) number = a + b;
       else if (code === MINUS) number = a - b;
       else if (code === TIMES) number = a * b;
@@ -93,7 +98,7 @@ export function algebraOf(tree: Tree, places: ReadonlyMap<string, number>): Alge
     let cancelled = false;
     for (let k = 0; k < inputs.length; k++) {
       const slope = inputSlopes[k] as number;
-      const { components: parts, interval95 } = inputs[k] as Value;
+      const { components: parts, interval95 } = (inputs[k] as Settled).value;
       // A skewed interval, or a slope without end, is the long way's business.
       if (interval95 || (parts.size > 0 && !Number.isFinite(slope))) return undefined;
       if (slope === 0) continue;

@@ -12,6 +12,14 @@ export interface Graph {
   close(): void;
 }
 
+/** A node: the runtime's variable, and where it stands. */
+interface Held {
+  readonly variable: Variable;
+  /** It still has to be worked. */
+  waiting: boolean;
+  gone: boolean;
+}
+
 /** What work that was ended for a newer edit comes to: nobody is told of it. */
 export const superseded = Object.freeze({ state: "stopped", says: "a newer edit came" } as const);
 
@@ -37,8 +45,9 @@ export function openGraph(done: (node: string, value: unknown) => void): Graph {
   if (typeof runtime._computeSoon !== "function" || typeof runtime._computeNow !== "function")
     throw new Error("unknown @observablehq/runtime; version 6.0.1 is needed");
   const module = runtime.module();
-  const variables = new Map<string, Variable>();
-  const waiting = new Set<string>();
+  const held = new Map<string, Held>();
+  /** How many nodes still have to be worked. */
+  let left = 0;
   let scheduled = false;
   let closed = false;
   let waiters: { readonly node: string | undefined; readonly go: () => void }[] = [];
@@ -52,20 +61,30 @@ export function openGraph(done: (node: string, value: unknown) => void): Graph {
   };
 
   const ready = (node: string | undefined) =>
-    closed || (!scheduled && (node === undefined ? waiting.size === 0 : !waiting.has(node)));
+    closed || (!scheduled && (node === undefined ? left === 0 : held.get(node)?.waiting !== true));
 
   function wake(): void {
-    if (waiters.length === 0) return;
+    if (!waiters.some(({ node }) => ready(node))) return;
     const now = waiters.filter(({ node }) => ready(node));
     waiters = waiters.filter((waiter) => !now.includes(waiter));
     for (const { go } of now) go();
   }
 
-  function observe(node: string): Variable {
+  function due(one: Held): void {
+    if (!one.waiting) left += 1;
+    one.waiting = true;
+  }
+
+  function awaited(one: Held): void {
+    if (one.waiting) left -= 1;
+    one.waiting = false;
+  }
+
+  function observe(node: string): Held {
     const finish = (value: unknown) => {
       // A deleted node reports once more, maybe when another was made under its name.
-      if (closed || value === superseded || variables.get(node) !== variable) return;
-      waiting.delete(node);
+      if (closed || value === superseded || one.gone) return;
+      awaited(one);
       try {
         done(node, value);
       } finally {
@@ -73,27 +92,32 @@ export function openGraph(done: (node: string, value: unknown) => void): Graph {
       }
     };
     const variable: Variable = module.variable({
-      pending: () => variables.get(node) === variable && waiting.add(node),
+      pending: () => {
+        if (!one.gone) due(one);
+      },
       fulfilled: finish,
       rejected: finish,
     });
-    return variable;
+    const one: Held = { variable, waiting: false, gone: false };
+    return one;
   }
 
   return {
     define(node, inputs, work) {
-      const variable = variables.get(node) ?? observe(node);
-      variables.set(node, variable);
-      waiting.add(node);
-      variable.define(node, inputs, work);
+      const one = held.get(node) ?? observe(node);
+      held.set(node, one);
+      due(one);
+      one.variable.define(node, inputs, work);
     },
     delete(node) {
-      const variable = variables.get(node);
-      variables.delete(node);
-      waiting.delete(node);
-      variable?.delete();
+      const one = held.get(node);
+      if (!one) return;
+      held.delete(node);
+      awaited(one);
+      one.gone = true;
+      one.variable.delete();
     },
-    pending: (node) => waiting.has(node),
+    pending: (node) => held.get(node)?.waiting === true,
     settled: (node) =>
       new Promise((go) => {
         waiters.push({ node, go });
