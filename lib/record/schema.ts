@@ -1,6 +1,18 @@
 import * as v from "valibot";
 import { notebookData } from "./notebookSchema.ts";
-import { atLeastZero, facts, fields, flag, hints, id, instant, knowing, longest, number, text } from "./schemaParts.ts";
+import {
+  atLeastZero,
+  factsSchema,
+  fields,
+  flag,
+  hints,
+  id,
+  instant,
+  knowing,
+  longest,
+  number,
+  text,
+} from "./schemaParts.ts";
 
 export { longest } from "./schemaParts.ts";
 
@@ -109,9 +121,9 @@ export const shopRecordSchema = fields(
       },
       "settings",
     ),
-    setups: v.array(fields({ ...kept, facts, hints }, "a setup"), "a list of setups"),
+    setups: v.array(fields({ ...kept, facts: factsSchema, hints }, "a setup"), "a list of setups"),
     baths: v.array(
-      fields({ ...kept, facts, account: v.array(account, "a list: the bath's account") }, "a bath"),
+      fields({ ...kept, facts: factsSchema, account: v.array(account, "a list: the bath's account") }, "a bath"),
       "a list of baths",
     ),
     runs: v.array(
@@ -121,7 +133,7 @@ export const shopRecordSchema = fields(
           setup: v.optional(id),
           bath: v.optional(id),
           date: v.optional(text("a date, as text", longest.name)),
-          facts,
+          facts: factsSchema,
           log,
           source: text("the log as it came, as text", longest.source),
           hints,

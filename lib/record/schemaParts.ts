@@ -43,5 +43,5 @@ export const fact = fields(
   { text: text("what was written, as text"), known: v.optional(knowing), carriedOver: v.optional(flag) },
   "a fact: an object with a text",
 );
-export const facts = byWords("facts by the name of their line", fact);
+export const factsSchema = byWords("facts by the name of their line", fact);
 export const hints = byWords("answers by the id of their question", text("an answer, as text"));
