@@ -82,6 +82,13 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
     }
   };
 
+  /** The answer's first two clauses as one line of text: the title of a saved picture. */
+  const answerSaid = (): string =>
+    [...root.querySelectorAll("#answer .clause > p:not(.caution)")]
+      .slice(0, 2)
+      .map(({ textContent }) => (textContent ?? "").replace(/\s+/g, " ").trim())
+      .join(" ");
+
   const typing = new Typing(redraw);
   const asked = questions({
     shop,
@@ -91,6 +98,7 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
     typing,
     redraw,
     undo: () => undoWords(shop),
+    answer: answerSaid,
   });
 
   /** Draws the page once all of this turn's changes are in; a microtask, since a hidden tab has no frames. */
@@ -120,13 +128,6 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
     }
     return opened.notebook;
   }
-
-  /** The answer's first two clauses as one line of text: the title of a saved picture. */
-  const answerSaid = (): string =>
-    [...root.querySelectorAll("#answer .clause > p:not(.caution)")]
-      .slice(0, 2)
-      .map(({ textContent }) => (textContent ?? "").replace(/\s+/g, " ").trim())
-      .join(" ");
 
   function keepReading(text: string, first: LogReading, name?: string): void {
     if (!first.run.entries.some(({ kind }) => kind === "reading" || kind === "addition")) {

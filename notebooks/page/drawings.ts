@@ -2,7 +2,7 @@ import type { KeptRun } from "../../lib/record/index.ts";
 import type { FigureProps } from "./figureShown.ts";
 import type { OpenedRun } from "./openedRun.ts";
 import { pageWidth } from "./pageWidth.ts";
-import { saveDrawing } from "./saveDrawing.ts";
+import { runPictured, saveDrawing } from "./saveDrawing.ts";
 import type { System } from "./showValue.ts";
 
 export interface FigureInput {
@@ -96,7 +96,12 @@ export function drawings({ names, figures, run, notebook, system, answer }: Draw
     if (drawing) number += 1;
     const picture = () => {
       const desk = maker.draw({ ...input, width: 1200, narrow: false });
-      return { drawing: (desk ?? drawing) as SVGSVGElement, figure: maker.title, title: answer(), run };
+      return {
+        drawing: (desk ?? drawing) as SVGSVGElement,
+        figure: maker.title,
+        title: answer(),
+        of: runPictured(run),
+      };
     };
     return [
       {

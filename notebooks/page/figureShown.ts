@@ -12,6 +12,12 @@ export interface FigureProps {
   readonly stale: boolean;
   readonly beside: Beside | undefined;
   readonly cautions: readonly string[];
+  /** Drawn within the sheet's margins. */
+  readonly inset?: boolean;
+  /** Said where it is being worked: how far it is. */
+  readonly waiting?: unknown;
+  /** Words beside those that save it: remove. */
+  readonly tools?: unknown;
   readonly savePng: () => void;
   readonly saveSvg: () => void;
 }
@@ -27,14 +33,16 @@ export function figureShown(props: FigureProps): TemplateResult | typeof nothing
   const { number, title, caption, drawing, beside, cautions, savePng, saveSvg } = props;
   if (!drawing)
     return html`<div class="sheet">
-      ${props.failed === undefined ? nothing : html`<p class="because"><b>stopped</b> the figure “${title}” could not be drawn: ${props.failed}</p>`}
+      ${props.failed === undefined ? nothing : html`<p class="because"><b>stopped</b> the figure “${title}” could not be drawn: ${props.failed} ${props.tools}</p>`}
+      ${props.waiting}
       ${beside ? ranked(beside) : nothing}
     </div>`;
-  const figure = html`<figure class=${props.stale ? "stale" : ""}>
+  const figure = html`<figure class="${props.stale ? "stale" : ""} ${props.inset ? "inset" : ""}">
     ${drawing}
     <figcaption>
       <b>${number}.</b> <i>${title}.</i> ${caption}${props.stale ? html` <span class="faint stale-word">before</span>` : nothing}
-      <span class="tools">save as <button class="word" type="button" aria-label="save figure ${number} as PNG" @click=${savePng}>PNG</button><button class="word" type="button" aria-label="save figure ${number} as SVG" @click=${saveSvg}>SVG</button></span>
+      <span class="tools">save as <button class="word" type="button" aria-label="save figure ${number} as PNG" @click=${savePng}>PNG</button><button class="word" type="button" aria-label="save figure ${number} as SVG" @click=${saveSvg}>SVG</button> ${props.tools}</span>
+      ${props.waiting}
       ${cautions.map((says) => html`<p class="caution"><strong>Caution.</strong> ${says}</p>`)}
     </figcaption>
   </figure>`;

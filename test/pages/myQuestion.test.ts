@@ -6,11 +6,7 @@ const place = "#my-question";
 
 /** The number of a line in a case as machines read it; SI. */
 async function amount(page: Page, line: string, inCase: string): Promise<number> {
-  const output = page
-    .locator(
-      `#lines [data-case="${inCase}"] output[data-line="${line}"][data-value], #lines output[data-line="${line}"][data-case="${inCase}"][data-value]`,
-    )
-    .first();
+  const output = page.locator(`#lines output[data-line="${line}"][data-case="${inCase}"][data-value]`).first();
   await output.waitFor();
   return Number(await output.getAttribute("data-value"));
 }

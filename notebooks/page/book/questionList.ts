@@ -2,8 +2,8 @@ import { html, nothing, type TemplateResult } from "lit-html";
 import type { Notebook } from "../../../lib/lines/index.ts";
 import type { KeptNotebook } from "../../../lib/record/index.ts";
 import { routeOf } from "../route.ts";
+import type { Asking } from "./asking.ts";
 import { choose, form } from "./form.ts";
-import type { Asking } from "./texts.ts";
 
 export interface QuestionListProps {
   /** Name of the place, for the address. */

@@ -3,10 +3,11 @@ import type { Clause, Lines, Notebook } from "../../../lib/lines/index.ts";
 import type { KeptNotebook } from "../../../lib/record/index.ts";
 import { answer } from "../answer.ts";
 import { type FigureProps, figureShown } from "../figureShown.ts";
+import { grid } from "../grid/grid.ts";
 import type { GridProps } from "../grid/types.ts";
 import type { System } from "../showValue.ts";
-import { plainLines } from "./plainLines.ts";
-import { type Asking, answerForm, notes, question } from "./texts.ts";
+import type { Asking } from "./asking.ts";
+import { answerForm, notes, question } from "./texts.ts";
 
 export interface QuestionPageProps {
   readonly kept: KeptNotebook;
@@ -18,6 +19,8 @@ export interface QuestionPageProps {
   readonly list: TemplateResult;
   readonly undo: TemplateResult;
   readonly says: readonly string[];
+  /** What the lines said last. */
+  readonly said: readonly string[];
   readonly asking: Asking;
   readonly grid: GridProps;
   readonly figures: readonly FigureProps[];
@@ -44,7 +47,8 @@ export function questionPage(props: QuestionPageProps): TemplateResult {
     ${props.figures.map(figureShown)}
     <section class="sheet" id="lines" aria-labelledby="lines-title">
       <h2 id="lines-title">Lines</h2>
-      ${plainLines(props.grid)}
+      <p class="said-here" role="status">${props.said.join(" ")}</p>
+      ${grid(props.grid)}
     </section>
     ${notes(open, book, asking)}`;
 }

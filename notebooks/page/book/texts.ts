@@ -1,14 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import type { Lines, Notebook } from "../../../lib/lines/index.ts";
+import type { Asking } from "./asking.ts";
 import { form } from "./form.ts";
-
-/** Which form is open on the page, by its id; one at a time. */
-export interface Asking {
-  readonly form: string | undefined;
-  readonly wrong: string | undefined;
-  readonly ask: (form: string | undefined) => void;
-  readonly attempt: (edit: () => void) => void;
-}
 
 const area = (name: string, label: string, value: string, about: string): TemplateResult =>
   html`<label class="wide"><span>${label}</span><textarea class="blank" name=${name} rows="3" .value=${value}></textarea><span class="faint small">${about}</span></label>`;
