@@ -67,3 +67,98 @@ test("the invented question says that it is, and holds no barriers", async () =>
   expect(await barriers(page)).toEqual([]);
   await keepPicture(page, "my question, invented");
 });
+
+/** Writes over a given in a case, as a maker does by keyboard. */
+async function write(page: Page, line: string, inCase: string, text: string): Promise<void> {
+  const cell = page.locator(`#lines [role=row]:has([data-line="${line}"]) [role=gridcell][data-in-case="${inCase}"]`);
+  await cell.click();
+  await cell.locator("[data-blank]").fill(text);
+  await cell.locator("[data-blank]").press("Enter");
+}
+
+const settledAt = (page: Page, line: string, inCase: string, value: number) =>
+  expect.poll(() => amount(page, line, inCase), { timeout: 5000 }).toBeCloseTo(value, 9);
+
+test("a case is added, differs in one given, is undone by name and comes back", async () => {
+  const page = await openPage("site", {}, place);
+  await word(page, "add a case").click();
+  await page.locator("#ask-case [name=name]").fill("two at a time");
+  await page.locator("#ask-case [name=from]").selectOption("case six blades");
+  await page.locator("#ask-case").getByRole("button", { name: "add it" }).click();
+  await settledAt(page, "gas_cost_for_each_blade", "two at a time", 4.025 / 6);
+  await write(page, "blades", "two at a time", "2");
+  await settledAt(page, "gas_cost_for_each_blade", "two at a time", 4.025 / 2);
+  // The others are left as they were.
+  await settledAt(page, "gas_cost_for_each_blade", "six blades", 4.025 / 6);
+  await word(page, "Undo: blades of two at a time was 6").click();
+  await settledAt(page, "gas_cost_for_each_blade", "two at a time", 4.025 / 6);
+  await word(page, "Redo: blades of two at a time is 2").click();
+  await settledAt(page, "gas_cost_for_each_blade", "two at a time", 4.025 / 2);
+  await word(page, "Undo: blades of two at a time was 6").click();
+  await word(page, "Undo: adding case two at a time").click();
+  await expect.poll(() => page.locator('#lines [data-case="two at a time"]').count()).toBe(0);
+});
+
+test("two open tabs: both edits stand, the later of one line, and the page says which was overwritten", async () => {
+  const one = await openPage("site", {}, place);
+  const two = await one.context().newPage();
+  await two.goto(one.url());
+  await settledAt(two, "gas_cost_for_each_blade", "six blades", 4.025 / 6);
+  await write(one, "gas_price", "six blades", "2 $/lb");
+  await settledAt(two, "gas_price", "six blades", 2 / 0.45359237);
+  await write(two, "blades", "six blades", "5");
+  await settledAt(one, "gas_cost_for_each_blade", "six blades", 7 / 5);
+  await settledAt(two, "gas_cost_for_each_blade", "six blades", 7 / 5);
+  await write(two, "gas_price", "six blades", "3 $/lb");
+  await settledAt(one, "gas_price", "six blades", 3 / 0.45359237);
+  await one.getByText("Another open tab changed gas price of six blades").waitFor();
+  await one.reload();
+  await settledAt(one, "gas_cost_for_each_blade", "six blades", 10.5 / 5);
+});
+
+test("what one given must be for a line to come to what is wanted is looked for, and taken", async () => {
+  const page = await openPage("site", {}, place);
+  await word(page, "solve for a line").click();
+  const form = page.locator("#ask-solve");
+  await form.locator("[name=line]").selectOption("gas cost for each blade");
+  await form.locator("[name=wanted]").fill("0.35 $");
+  await form.locator("[name=by]").selectOption("blades");
+  await form.getByRole("button", { name: "look for it" }).click();
+  // 4.025 $ / 0.35 $, by hand.
+  await page
+    .locator(".solved b")
+    .getByText(/^11\.5/)
+    .waitFor();
+  await word(page, "take it").click();
+  await settledAt(page, "gas_cost_for_each_blade", "six blades", 0.35);
+});
+
+test("a copy of One run takes a case from a run, and its log with it, also after a reload", async () => {
+  const page = await openPage("site", {}, place);
+  await word(page, "ask another question").click();
+  const another = page.locator("#ask-another");
+  await another.locator("[name=asks]").fill("And with another tank?");
+  await another.locator("[name=from]").selectOption("0");
+  await another.getByRole("button", { name: "ask it" }).click();
+  await page.getByRole("heading", { name: "And with another tank?", level: 1 }).waitFor();
+  await word(page, "add a case").click();
+  const form = page.locator("#ask-case");
+  await form.locator("[name=from]").selectOption("run demo-run-knives");
+  await form.getByRole("button", { name: "add it" }).click();
+  const boilOff = await amount(page, "boil_off", "Four camp knives");
+  expect(boilOff).toBeGreaterThan(0);
+  await expect.poll(() => kept(page)).toContain("casesFrom");
+  await page.reload();
+  await settledAt(page, "boil_off", "Four camp knives", boilOff);
+});
+
+test("a name that is refused says why, and what was written stays", async () => {
+  const page = await openPage("site", {}, place);
+  await word(page, "add a line").click();
+  const form = page.locator("#ask-line");
+  await form.locator("[name=name]").fill("min");
+  await form.locator("[name=text]").fill("3");
+  await form.getByRole("button", { name: "add it" }).click();
+  await form.getByRole("alert").getByText("is a unit").waitFor();
+  expect(await form.locator("[name=name]").inputValue()).toBe("min");
+});
