@@ -5,7 +5,8 @@ import type { Given } from "./types.ts";
 export type GivenOptions = Omit<Given, "kind" | "text" | "known" | "value">;
 
 /**
- * A line that is typed in. Without a way of knowing, and without a ± in its text, it is exact.
+ * A line that is typed in. Without a way of knowing and without a ± in its text it counts as measured, with the doubt that
+ * goes with that; a count and a price are exact.
  * @param text What the maker wrote, with its unit ("24 lb"); empty for "not given"; or an amount of lib/measure.
  * @param known How it is known: `weighed`, `measured`, `guessed`, `from the label`, `published`.
  * @param options What it takes, the unit when none is written, and how a page lists it.

@@ -56,6 +56,7 @@ export const defaultDoubts: readonly Doubt[] = [
   { known: "measured", kind: "time", share: 0, floor: minuteRead, says: "A clock read to the minute: 17 s." },
   { known: "measured", kind: "number", share: 0, floor: 0, says: "A count is taken as exact." },
   { known: "measured", kind: "money", share: 0, floor: 0, says: "A price paid is taken as exact." },
+  { known: "measured", kind: "price by mass", share: 0, floor: 0, says: "A price paid is taken as exact." },
   { known: "measured", kind: "share", share: 0, floor: 0.03, says: "A share read off by eye: 3 of 100." },
   { known: "guessed", share: 0.15, floor: 0, says: "A guess: 15 %." },
   { known: "guessed", kind: "temperature", share: 0, floor: 8 * fahrenheit, says: "A guessed temperature: 8 °F." },
