@@ -24,9 +24,11 @@ export function steamAsked({ line, straight, ...rest }: FittedLine, start: numbe
     by[1] = Math.log(up) / 1e-4;
     return { value: Math.log(rate), by, gust: { by: 0, time: 0 }, direct: [] };
   }
-  const { steam, steamBy } = line.bathAt(z, end);
+  const { steam: found, steamBy } = line.bathAt(z, end);
+  // Where next to nothing left, its ln would run away with any doubt: it is asked about a quarter of what the fire makes.
+  const steam = Math.max(found, 0.25 * rate * (end - start));
   return {
-    value: Math.log(steam / (end - start)),
+    value: Math.log(steam / (end - start)) + (found - steam) / steam,
     by: steamBy.map((x) => x / steam),
     gust: { by: rate / steam, time: end - start },
     direct: directly({ line, straight, ...rest }, () => line.steamOfPour / steam),

@@ -1,3 +1,4 @@
+import { at } from "./at.ts";
 import { belowBoil } from "./belowBoil.ts";
 import type { Reading } from "./logFacts.ts";
 
@@ -8,7 +9,10 @@ const climbing = [0.6, 1, 1.6] as const;
 const lessLost = 0.12;
 /** K: how far one reading is off by itself; beyond three of it a reading counts no more than linearly (Huber). */
 const noise = 0.4;
-const gusts = 0.04;
+/** s: variance of the time that gusts put a warming bath ahead or behind, for each s of warming: a tenth, for some minutes. */
+const gusts = 2;
+/** K: where the bath boils, before anything is known. */
+const unknown = 20;
 const mostReadings = 40;
 
 interface Bend {
@@ -19,20 +23,14 @@ interface Bend {
   readonly cost: number;
 }
 
-/** Middle of some numbers, which it puts in order. */
-function middle(numbers: Float64Array): number {
-  const sorted = Float64Array.from(numbers).sort();
-  const half = sorted.length >> 1;
-  const above = sorted[half] ?? Number.NaN;
-  return sorted.length % 2 === 1 ? above : ((sorted[half - 1] ?? above) + above) / 2;
-}
-
 /** What the rest of the log makes likely. */
 export interface Expected {
   /** K: where the bath should boil by what was told of its water, and how well that is known. */
   readonly boils?: { readonly T: number; readonly u: number };
   /** K/s by which its boiling point climbs left alone, by the pours that held it; good to a factor of 1.5. */
   readonly climbs?: number;
+  /** K by which the pours up to a time have pulled a reading down. */
+  readonly pulled?: (time: number) => number;
 }
 
 function huber(x: number): number {
@@ -50,7 +48,7 @@ function thin(readings: readonly Reading[]): readonly Reading[] {
  * its surface steams more; at the boil the same fire only makes the boiling point climb, at a known small part of that
  * speed.
  *
- * @param readings up to the first pour, in time order; four or more
+ * @param readings up to some time after the first pour, in time order; four or more
  * @param climb K by which the boiling point climbs for each K that the same heat would warm the bath, some 0.08
  * @param lag s, of the thermometer
  * @param from s, the earliest that is thought of
@@ -82,25 +80,31 @@ export function bendOf(
   const slowest = sorted[Math.floor(sorted.length / 5)] ?? fastest;
   const rates = Array.from({ length: 9 }, (_, i) => 0.5 * slowest * ((6 * fastest) / slowest) ** (i / 8));
 
-  const rest = new Float64Array(list.length);
-  const off = new Float64Array(list.length);
+  const pulled = list.map(({ time }) => expected.pulled?.(time) ?? 0);
+  // Backwards from the last reading: what gusts did to a warming bath before, it carries to its boil.
   const costOf = (time: number, rate: number, evaporates: number, climbs: number): number => {
-    list.forEach((reading, i) => {
+    let cost = ((evaporates - 0.25) / 0.15) ** 2 / 2 + (Math.log(climbs) / 0.35) ** 2 / 2;
+    if (expected.climbs) cost += huber(Math.log((climbs * climb * rate) / expected.climbs) / 0.4);
+    let level = expected.boils?.T ?? last.T;
+    let variance = expected.boils ? expected.boils.u ** 2 : unknown ** 2;
+    let behind = -Infinity;
+    for (let i = list.length - 1; i >= 0; i--) {
+      const reading = list[i] as Reading;
       const toBoil = time - (reading.time - lag);
+      const drop = at(pulled, i);
       const shape =
         toBoil > 0 ? -belowBoil(toBoil, { rate, evaporates, faster: lessLost }) : climbs * climb * rate * -toBoil;
-      rest[i] = reading.T - shape;
-      // Gusts of a tenth for some ten minutes leave a warming bath ahead or behind, more the further it is from its boil.
-      off[i] = Math.hypot(noise, toBoil > 0 ? gusts * rate * Math.sqrt(1200 * Math.min(toBoil, 3600)) : 0);
-    });
-    const level = middle(rest);
-    let cost = ((evaporates - 0.25) / 0.15) ** 2 / 2 + (Math.log(climbs) / 0.35) ** 2 / 2;
-    if (expected.boils) cost += huber((level - expected.boils.T) / expected.boils.u);
-    if (expected.climbs) cost += huber(Math.log((climbs * climb * rate) / expected.climbs) / 0.4);
-    rest.forEach((one, i) => {
-      const u = off[i] as number;
-      cost += huber((one - level) / u) + Math.log(u / noise);
-    });
+      variance += gusts * rate * rate * (Math.max(0, toBoil) - Math.max(0, behind));
+      behind = toBoil;
+      // A cup, and a pour that was written down late, leave a fifth of what they pull in doubt.
+      const seen = variance + noise ** 2 + (0.2 * drop) ** 2;
+      const off = reading.T + drop - shape - level;
+      const away = Math.abs(off) / Math.sqrt(seen);
+      cost += huber(away) + Math.log(seen / noise ** 2) / 2;
+      const gain = (variance / seen) * Math.min(1, 3 / away);
+      level += gain * off;
+      variance *= 1 - gain;
+    }
     return cost;
   };
   let best: Bend | undefined;

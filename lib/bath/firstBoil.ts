@@ -10,8 +10,11 @@ export interface FirstBoil {
   readonly from: "remark" | "kink" | "first reading";
 }
 
-/** s, of the thermometer. */
+/** s, of the thermometer, and of a pour to mix in and show. */
 const lag = 15;
+const shows = 18;
+/** s after the first pour: readings up to then say where the bath boils. */
+const watched = 1500;
 
 const boiling = /\bboil(s|ing|ed)?\b/i;
 const notYet =
@@ -29,6 +32,7 @@ const notYet =
  * @param firstRow s, the first reading that counts, before thinning
  * @param climb K by which the boiling point climbs for each K that the same heat would warm the bath
  * @param expected what was told of the water and what was poured make likely
+ * @param perKilogram K by which a kilogram poured lowers the boiling point
  * @example firstBoil(facts, facts.readings, () => 0.005, 380, 0, 0.08).time
  */
 export function firstBoil(
@@ -39,6 +43,7 @@ export function firstBoil(
   firstRow: number,
   climb: number,
   expected?: Expected,
+  perKilogram = 0,
 ): FirstBoil {
   const told = facts.remarks.find(({ text }) => boiling.test(text) && !notYet.test(text));
   const before = (time: number) => readings.filter((reading) => reading.time < time - 1e-9).length;
@@ -55,13 +60,13 @@ export function firstBoil(
   // Without pours, readings at the boil taken for a warm-up would leave nothing to read the boil-off from, while
   // readings of a warm-up taken for boiling stand out as misread.
   const margin = firstPour === Infinity ? 3 : 0;
-  const start = before(Math.min(firstPour, cutAfter(facts, cold.time)) + 1);
+  const start = before(Math.min(firstPour + watched, cutAfter(facts, cold.time)) + 1);
   const bend = bendOf(
     readings.slice(lastChange(facts, readings, cold.time), start),
     climb,
     lag,
     firstRow,
-    expected,
+    { ...expected, ...(perKilogram > 0 ? { pulled: pulledBy(facts.pours, perKilogram) } : {}) },
     margin,
   );
   if (bend !== undefined) {
@@ -108,6 +113,20 @@ function lastOfWarmUp(readings: readonly Reading[], firstPour: number, rise: (fr
     if (above >= 2 || (asked === 1 && risen > 3)) last = i;
   }
   return last;
+}
+
+/** K by which pours have pulled a reading down, by its time. */
+function pulledBy(pours: LogFacts["pours"], perKilogram: number): (time: number) => number {
+  return (time) => {
+    let kg = 0;
+    for (const pour of pours) {
+      const after = time - pour.time;
+      if (!(after > 0)) break;
+      const x = after / shows;
+      kg += pour.mass * (pour.duration > 0 ? Math.min(1, after / pour.duration) : 1 - (1 + x) * Math.exp(-x));
+    }
+    return perKilogram * kg;
+  };
 }
 
 /** s: when something but the fire first moved the bath after a time. */

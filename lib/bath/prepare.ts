@@ -11,6 +11,7 @@ import { likelyRise } from "./likelyRise.ts";
 import { type LogFacts, logFacts, type Pour } from "./logFacts.ts";
 import { middleOf, placed } from "./middleOf.ts";
 import { needGivens } from "./needGivens.ts";
+import { pourEffect } from "./pourEffect.ts";
 import { type SaltsInTank, saltsOf } from "./saltsOf.ts";
 import { startWater } from "./startWater.ts";
 import type { BalanceGivens } from "./types.ts";
@@ -143,7 +144,16 @@ export function prepare(run: Run, givens: BalanceGivens): Prepared {
       ? { climbs: (slope * poured) / (facts.end - begun) / waterGuess }
       : {}),
   };
-  const boil = firstBoil(facts, thinned, rise, plainWater + 2, believed[0]?.time ?? 0, climbs / (1 + climbs), expected);
+  const boil = firstBoil(
+    facts,
+    thinned,
+    rise,
+    plainWater + 2,
+    believed[0]?.time ?? 0,
+    climbs / (1 + climbs),
+    expected,
+    slope / waterGuess,
+  );
   const fire = fireHistory(facts.fires, boil.time, facts.end);
   const lit = thinned.filter(
     (block) =>
@@ -263,6 +273,7 @@ export function prepare(run: Run, givens: BalanceGivens): Prepared {
       thermometer,
       pressureStep,
       cup,
+      pourEffect: pourEffect(salts.masses, own.value, salts.curve, pressure.value),
       pourTime: pourTimeDoubt(pours),
     },
   };

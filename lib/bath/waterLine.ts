@@ -36,6 +36,8 @@ export interface LineGivens {
   /** K: what the doubt of the air pressure does to the boiling point. */
   readonly pressureStep: number;
   readonly cup: { readonly allNight: number; readonly eachPour: number };
+  /** kg of water more at the boil for each kilogram poured in cold. */
+  readonly pourEffect: { readonly value: number; readonly u: number };
   /** s: how well the time of a pour was written down. */
   readonly pourTime: number;
 }
@@ -90,8 +92,6 @@ export const before = {
   curveScale: 0.07,
 } as const;
 const { mixing, lag, curveOffset, curveScale } = before;
-/** A cold pour moves a reading a little more or less than its water alone does: heat to warm it, heat it frees. */
-const pourEffect = { value: 0.97, u: 0.06 };
 const fireTrend = 0.08;
 
 /**
@@ -122,6 +122,7 @@ export function waterLine(g: LineGivens, others: readonly Doubt[] = []): WaterLi
   const iTime = g.pours.map(() => add("pour times"));
   doubts.push(...others);
   const size = doubts.length;
+  const pourEffect = g.pourEffect;
   const full = Math.max(1, g.end - g.start);
   const pivot = g.blocks.reduce((sum, block) => sum + block.T, 0) / Math.max(1, g.blocks.length);
 
