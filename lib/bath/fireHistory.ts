@@ -11,6 +11,9 @@ export interface FireHistory {
 /** What walls and top lose, as a share of the heat that boils at the first fire, and how well that is known (judgements). */
 const lost = { value: 0.15, u: 0.12 };
 
+/** ln of what leaves the surface of a bath below its boil over its boil-off at the first fire (a judgement). */
+const surface = { lnFactor: Math.log(0.25), u: 0.7 };
+
 /** ln of the boil-off at a share of the first fire against the boil-off at that fire: the losses stay as they are. */
 function lnBoilOff(share: number, loss: number): number {
   return Math.log(Math.max(0.05, share - loss * (1 - share)));
@@ -23,19 +26,21 @@ function lnBoilOff(share: number, loss: number): number {
  * @param fires burner rows in time order; share 1 is full fire, 0 out
  * @param start s, first boil
  * @param end s, last row
+ * @param below times in which the bath stood below its boil: only its surface steams then
  * @example fireHistory([{ time: 60, share: 0.5 }], 0, 120).done(120, [Math.log(0.5)]) // 90
  */
 export function fireHistory(
   fires: readonly { readonly time: number; readonly share: number | undefined }[],
   start: number,
   end: number,
+  below: readonly (readonly [from: number, to: number])[] = [],
 ): FireHistory {
   let first: number | undefined = 1;
   for (const fire of fires)
     if (fire.time <= start) first = fire.share !== undefined && fire.share > 0 ? fire.share : first;
   const changes = fires.filter((fire) => fire.time > start && fire.time < end);
   const out: (readonly [number, number])[] = [];
-  const told = changes.map((fire, i) => {
+  const burner = changes.map((fire, i) => {
     const { time, share } = fire;
     if (share === 0) {
       out.push([time, changes[i + 1]?.time ?? Infinity]);
@@ -51,6 +56,19 @@ export function fireHistory(
       lnBoilOff(left, lost.value - 0.5 * lost.u)) as number;
     return { lnFactor: lnBoilOff(left, lost.value), u: Math.hypot(0.2, bySpread), time };
   });
+  const within = (time: number) => below.some(([from, to]) => time >= from && time < to);
+  const lastBefore = (time: number) => burner.findLast((change) => change.time <= time) ?? { lnFactor: 0, u: 0 };
+  const told = [
+    ...burner.filter(({ time }) => !within(time)),
+    ...below.flatMap(([from, to]) => {
+      const again = lastBefore(to);
+      return [
+        { ...surface, time: from },
+        ...(to < end ? [{ lnFactor: again.lnFactor, u: Math.hypot(0.2, again.u), time: to }] : []),
+      ];
+    }),
+  ].sort((a, b) => a.time - b.time);
+  out.push(...below);
   const done = (time: number, lnFactors: readonly number[]): number => {
     let sum = 0;
     let from = start;

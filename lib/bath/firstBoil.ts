@@ -1,6 +1,7 @@
 import { at } from "./at.ts";
 import { bendOf, type Expected } from "./bendOf.ts";
 import type { LogFacts, Reading } from "./logFacts.ts";
+import { pulledBy } from "./pulledBy.ts";
 
 export interface FirstBoil {
   /** s, when the bath first boiled. */
@@ -10,9 +11,8 @@ export interface FirstBoil {
   readonly from: "remark" | "kink" | "first reading";
 }
 
-/** s, of the thermometer, and of a pour to mix in and show. */
+/** s, of the thermometer. */
 const lag = 15;
-const shows = 18;
 /** s after the first pour: readings up to then say where the bath boils. */
 const watched = 1500;
 
@@ -113,20 +113,6 @@ function lastOfWarmUp(readings: readonly Reading[], firstPour: number, rise: (fr
     if (above >= 2 || (asked === 1 && risen > 3)) last = i;
   }
   return last;
-}
-
-/** K by which pours have pulled a reading down, by its time. */
-function pulledBy(pours: LogFacts["pours"], perKilogram: number): (time: number) => number {
-  return (time) => {
-    let kg = 0;
-    for (const pour of pours) {
-      const after = time - pour.time;
-      if (!(after > 0)) break;
-      const x = after / shows;
-      kg += pour.mass * (pour.duration > 0 ? Math.min(1, after / pour.duration) : 1 - (1 + x) * Math.exp(-x));
-    }
-    return perKilogram * kg;
-  };
 }
 
 /** s: when something but the fire first moved the bath after a time. */

@@ -135,18 +135,27 @@ export function atBoil(fitted: FittedLine, prepared: Prepared): AtBoil {
   const standardUncertainty = new Float64Array(gone.length);
   let slight = 0;
   let misread = 0;
+  let counted = 0;
+  const below = ({ time }: Reading) => prepared.line.fire.out.some(([from, to]) => time > from && time < to + 120);
   // A block may begin a little before the boil.
   for (let i = 0; i < readings.length; i++) {
     if (i < first && at(slots, i) < 0) continue;
     const reading = readings[i] as Reading;
     const says = said(reading, i);
     if (says.misread !== undefined || (at(slots, i) < 0 && impossible(reading, prepared))) misread++;
-    if (i < first) continue;
-    gone[i - first] = says.gone;
-    standardUncertainty[i - first] = says.standardUncertainty;
+    // What stood below its boil, known to be so, contradicts nothing.
+    if (i < first || below(reading)) continue;
+    gone[counted] = says.gone;
+    standardUncertainty[counted] = says.standardUncertainty;
+    counted++;
     if (says.weight < 0.5) slight++;
   }
-  return { gone, standardUncertainty, slight, misread };
+  return {
+    gone: gone.subarray(0, counted),
+    standardUncertainty: standardUncertainty.subarray(0, counted),
+    slight,
+    misread,
+  };
 }
 
 function knots({ readings }: Prepared["facts"], pours: Prepared["line"]["pours"]): number[] {

@@ -12,8 +12,10 @@ import { type LogFacts, logFacts, type Pour } from "./logFacts.ts";
 import { middleOf, placed } from "./middleOf.ts";
 import { needGivens } from "./needGivens.ts";
 import { pourEffect } from "./pourEffect.ts";
+import { pulledBy } from "./pulledBy.ts";
 import { type SaltsInTank, saltsOf } from "./saltsOf.ts";
 import { startWater } from "./startWater.ts";
+import { stoodBelow } from "./stoodBelow.ts";
 import type { BalanceGivens } from "./types.ts";
 import type { LineGivens } from "./waterLine.ts";
 
@@ -144,6 +146,7 @@ export function prepare(run: Run, givens: BalanceGivens): Prepared {
       ? { climbs: (slope * poured) / (facts.end - begun) / waterGuess }
       : {}),
   };
+  const perKilogram = slope / waterGuess;
   const boil = firstBoil(
     facts,
     thinned,
@@ -152,9 +155,18 @@ export function prepare(run: Run, givens: BalanceGivens): Prepared {
     believed[0]?.time ?? 0,
     climbs / (1 + climbs),
     expected,
-    slope / waterGuess,
+    perKilogram,
   );
-  const fire = fireHistory(facts.fires, boil.time, facts.end);
+  const below = stoodBelow(
+    thinned.filter(({ time, T }) => time >= boil.time - 1e-9 && T > plainWater),
+    pulledBy(facts.pours.filter(({ time }) => time >= boil.time - 1e-9), perKilogram),
+    [
+      ...facts.fires.filter(({ time }) => time > boil.time),
+      ...facts.parts.filter(({ goesIn, time }) => goesIn && time > boil.time),
+    ].map(({ time }) => time),
+    boil.time,
+  );
+  const fire = fireHistory(facts.fires, boil.time, facts.end, below);
   const lit = thinned.filter(
     (block) =>
       block.time >= boil.time - 1e-9 &&
