@@ -11,6 +11,8 @@ export interface FireHistory {
 /** What walls and top lose, as a share of the heat that boils at the first fire, and how well that is known (judgements). */
 const lost = { value: 0.15, u: 0.12 };
 
+/** ln: how well a maker writes down the share of full fire that a valve was turned to (a judgement). */
+const written = 0.2;
 /** ln of what leaves the surface of a bath below its boil over its boil-off at the first fire (a judgement). */
 const surface = { lnFactor: Math.log(0.25), u: 0.7 };
 
@@ -21,7 +23,7 @@ function lnBoilOff(share: number, loss: number): number {
 
 /**
  * How the burner was set, from the log's burner rows. The boil-off follows the fire less the losses, which do not
- * shrink with the flame, give or take a factor (0.2 in ln where the share was written, 0.5 where it was not).
+ * shrink with the flame, give or take a factor (0.2 in ln of a written share, 0.5 where none was).
  *
  * @param fires burner rows in time order; share 1 is full fire, 0 out
  * @param start s, first boil
@@ -54,7 +56,10 @@ export function fireHistory(
     const left = Math.exp(lnFactor);
     const bySpread = (lnBoilOff(left, lost.value + 0.5 * lost.u) -
       lnBoilOff(left, lost.value - 0.5 * lost.u)) as number;
-    return { lnFactor: lnBoilOff(left, lost.value), u: Math.hypot(0.2, bySpread), time };
+    // The losses stay as they are: what the share is off by, the boil-off is off by more.
+    const byShare = (lnBoilOff(left * Math.exp(written / 2), lost.value) -
+      lnBoilOff(left * Math.exp(-written / 2), lost.value)) as number;
+    return { lnFactor: lnBoilOff(left, lost.value), u: Math.hypot(byShare, bySpread), time };
   });
   const within = (time: number) => below.some(([from, to]) => time >= from && time < to);
   const lastBefore = (time: number) => burner.findLast((change) => change.time <= time) ?? { lnFactor: 0, u: 0 };

@@ -75,7 +75,7 @@ const gusts = [
 /** K: the thermometer's slow wandering, of some minutes and of most of an hour (a tip that is moved), and s how slow. */
 const wanderings = [
   { u: 0.083, tau: 480 },
-  { u: 0.15, tau: 2400 },
+  { u: 0.22, tau: 2400 },
 ] as const;
 
 /** s²: covariance of the gusts between two times after the first boil. */

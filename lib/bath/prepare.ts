@@ -159,7 +159,10 @@ export function prepare(run: Run, givens: BalanceGivens): Prepared {
   );
   const below = stoodBelow(
     thinned.filter(({ time, T }) => time >= boil.time - 1e-9 && T > plainWater),
-    pulledBy(facts.pours.filter(({ time }) => time >= boil.time - 1e-9), perKilogram),
+    pulledBy(
+      facts.pours.filter(({ time }) => time >= boil.time - 1e-9),
+      perKilogram,
+    ),
     [
       ...facts.fires.filter(({ time }) => time > boil.time),
       ...facts.parts.filter(({ goesIn, time }) => goesIn && time > boil.time),
