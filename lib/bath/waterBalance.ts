@@ -31,7 +31,7 @@ const stretch = 1.04;
  * const reading = (time, si) => ({ id: `r${time}`, time, kind: "reading", line: 1, struck: false,
  *   quantity: { text: "", si, dimension: {}, unit: "K", standardUncertainty: 0, known: "measured" } });
  * const run = { entries: [reading(0, 415), reading(600, 416), reading(1200, 417)] };
- * waterBalance(run, { salts: { sodiumHydroxide: 8, sodiumNitrate: 3 }, pressure: 101_325 }).boilOff.value // 0.00039
+ * waterBalance(run, { salts: { sodiumHydroxide: 8, sodiumNitrate: 3 }, pressure: 101_325 }).boilOff.value // 0.0004
  */
 export function waterBalance(run: Run, givens: BalanceGivens): WaterBalance {
   const prepared = prepare(run, givens);

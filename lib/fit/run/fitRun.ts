@@ -21,7 +21,7 @@ import type { FitGivens, FittedRun } from "./types.ts";
  *   quantity: { text: "", si, dimension: {}, unit: "K", standardUncertainty: 0, known: "measured" } });
  * const run = { entries: [reading(0, 415), reading(600, 416), reading(1200, 417)] };
  * const salts = { sodiumHydroxide: 8, sodiumNitrate: 3 };
- * fitRun(run, { salts, pressure: 101_325, target: 417.6, band: 1.1 }).boilOff.value // 0.00039
+ * fitRun(run, { salts, pressure: 101_325, target: 417.6, band: 1.1 }).boilOff.value // 0.0004
  */
 export function fitRun(run: Run, givens: FitGivens): FittedRun {
   return fitKnowing(run, givens, {});
