@@ -1,6 +1,11 @@
 /** Ways of writing a hyphen that a phone or a word processor puts in place of the plain one. */
 const HYPHENS = /[\u2010\u2011]/gu;
 
+/** A page asks for the same few thousand names at each drawing; text of a stranger is not kept. */
+const folded = new Map<string, string>();
+const MOST = 5000;
+const LONGEST = 100;
+
 /**
  * A line's name with its blanks tidied: none at the ends, one between words, accents in their composed form.
  * @param name What the maker wrote.
@@ -18,5 +23,10 @@ export function tidyName(name: string): string {
  * @example foldName("Salt in  the bath") // "salt in the bath"
  */
 export function foldName(name: string): string {
-  return tidyName(name).toLowerCase().replace(/’/gu, "'");
+  const known = folded.get(name);
+  if (known !== undefined) return known;
+  const fold = tidyName(name).toLowerCase().replace(/’/gu, "'");
+  if (folded.size >= MOST) folded.clear();
+  if (name.length <= LONGEST) folded.set(name, fold);
+  return fold;
 }

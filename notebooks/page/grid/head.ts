@@ -9,11 +9,18 @@ export interface HeadProps {
   readonly caseActions: (name: string) => unknown;
 }
 
+/** What is said of a case under its name: on a phone that it is the one shown, that it is the base, where it is from. */
+function saidOf(base: boolean, from: string | undefined, shown: boolean): TemplateResult | typeof nothing {
+  if (!base && !shown && from === undefined) return nothing;
+  const second = base && from !== undefined ? ", " : "";
+  return html`<span class="said">${shown ? html`<span class="seen">shown${base ? ", " : ""}</span>` : nothing}${base ? "base" : ""}<span class="from">${second}${from ?? ""}</span></span>`;
+}
+
 /** A case's mark and name; on a phone a word that switches to it. */
-function caseHead({ name, mark, base, from }: CaseColumn, index: number, props: HeadProps): TemplateResult {
+function caseHead({ name, mark, base: isBase, from }: CaseColumn, index: number, props: HeadProps): TemplateResult {
   const at = firstCase + index;
   const shown = name === props.shownCase;
-  const said = [...(base ? ["base"] : []), ...(from?.says === undefined ? [] : [from.says])].join(", ");
+  const base = isBase && props.cases.length > 1;
   const one = name === "" ? nothing : html`${drawnMark(mark)} <span class="case-name">${name}</span>`;
   return html`<div role="columnheader" class="case ${shown ? "shown" : ""}" tabindex="-1" aria-colindex=${at} data-at=${at} data-in-case=${name}>
     <span class="title">${one}</span>
@@ -22,8 +29,7 @@ function caseHead({ name, mark, base, from }: CaseColumn, index: number, props: 
         ? nothing
         : html`<button class="switch" type="button" data-show=${name} aria-pressed=${shown ? "true" : "false"}>${one}</button>`
     }
-    ${shown && props.cases.length > 1 ? html`<span class="seen">shown</span>` : nothing}
-    ${props.cases.length > 1 && said !== "" ? html`<span class="said">${said}</span>` : nothing}
+    ${saidOf(base, from?.says, shown && props.cases.length > 1)}
     <span class="actions">${props.caseActions(name)}</span>
   </div>`;
 }

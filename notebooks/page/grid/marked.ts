@@ -40,6 +40,7 @@ export function markTo(root: Element, props: GridProps, from: Spot, to: Spot, an
 
 /** Forgets the marked block. */
 export function unmark(root: Element, props: GridProps): void {
+  if (!marked(props)) return;
   handOf(props.open).from = undefined;
   showMarks(root, props);
 }

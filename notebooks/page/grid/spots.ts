@@ -1,10 +1,13 @@
 import type { Spot } from "./hand.ts";
 
-const isSeen = (cell: Element): boolean => cell instanceof HTMLElement && cell.offsetParent !== null;
+// Asking for the style alone lays nothing out.
+const isSeen = (cell: Element): boolean => getComputedStyle(cell).display !== "none";
 
 /** The rows of lines that are drawn in a grid, in order; with the heading row first if asked for. */
 export function rowsIn(root: Element, withHead = true): readonly HTMLElement[] {
-  return [...root.querySelectorAll<HTMLElement>(withHead ? "[data-name], [data-head]" : "[data-name]")];
+  // By class: the browser keeps that list from one key to the next.
+  const rows = [...root.getElementsByClassName("row")].filter((row) => row instanceof HTMLElement);
+  return withHead ? rows : rows.filter((row) => row.dataset.head === undefined);
 }
 
 /** Name of the line of a row; "" for the heading row. */
@@ -36,11 +39,15 @@ export function cellAt(root: Element, spot: Spot | undefined): HTMLElement | und
   return cells.filter((cell) => Number(cell.dataset.at) <= spot.column).at(-1) ?? cells[0];
 }
 
+const stops = new WeakMap<Element, HTMLElement>();
+
 /** Makes one cell the grid's only tab stop. */
 export function makeStop(root: Element, cell: HTMLElement | undefined): void {
-  for (const other of root.querySelectorAll('[data-at][tabindex="0"]'))
-    if (other !== cell) other.setAttribute("tabindex", "-1");
-  cell?.setAttribute("tabindex", "0");
+  const last = stops.get(root);
+  if (last !== cell) last?.setAttribute("tabindex", "-1");
+  if (!cell) return;
+  stops.set(root, cell);
+  cell.setAttribute("tabindex", "0");
 }
 
 export type Move = "left" | "right" | "up" | "down" | "home" | "end" | "first" | "last" | "page up" | "page down";

@@ -5,6 +5,7 @@ import "../../../notebooks/page/style/ledger.css";
 import "../../../notebooks/page/style/grid.css";
 import { html, render } from "lit-html";
 import { openLines } from "../../../lib/lines/index.ts";
+import { drawSoon } from "../../../notebooks/page/drawSoon.ts";
 import { grid } from "../../../notebooks/page/grid/grid.ts";
 import type { Place } from "../../../notebooks/page/grid/types.ts";
 import { Typing } from "../../../notebooks/page/Typing.ts";
@@ -19,18 +20,9 @@ const long = /^#long=(\d+)$/.exec(location.hash)?.[1];
 const open = openLines(long === undefined ? tanks : longBook(Number(long), 6), { vocabulary: slowWords });
 let inHand: Place | undefined;
 let shownCase = "";
-let due = false;
 let drawn = 0;
 
-function redraw(): void {
-  if (due) return;
-  due = true;
-  queueMicrotask(() => {
-    due = false;
-    draw();
-  });
-}
-
+const redraw = drawSoon(draw);
 const typing = new Typing(redraw);
 
 function draw(): void {
@@ -64,5 +56,5 @@ function draw(): void {
 }
 
 open.observe(redraw);
-Object.assign(window, { lines: open, timesDrawn: () => drawn });
+Object.assign(window, { lines: open, timesDrawn: () => drawn, redrawNow: draw });
 draw();
