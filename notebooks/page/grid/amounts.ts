@@ -1,7 +1,8 @@
 import type { Line, Result } from "../../../lib/lines/index.ts";
 import { interval95, kindOfDimension, type Shown, subtract, unitFor } from "../../../lib/measure/index.ts";
 import type { Value } from "../../../lib/measure/types.ts";
-import { isValue, type System, unitOf, written } from "../showValue.ts";
+import { isValue } from "../shownIn.ts";
+import { type System, unitOf, written } from "../writtenAs.ts";
 
 /** A number as the grid writes it: with nothing where it is exact. */
 export interface AmountShown extends Pick<Shown, "number" | "low" | "high"> {

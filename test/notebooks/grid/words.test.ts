@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { given, notebook, openLines, type Result, worked } from "../../../lib/lines/index.ts";
+import { given, notebook, openLines, type Result, readGiven, worked } from "../../../lib/lines/index.ts";
 import { exact, measuredValue } from "../../../lib/measure/index.ts";
 import { amountShown, differenceShown } from "../../../notebooks/page/grid/amounts.ts";
 import { givenShown } from "../../../notebooks/page/grid/givenShown.ts";
@@ -50,10 +50,7 @@ test("the same number is written once", () => {
 
 test("a given stands on its blank without a unit that its line names", () => {
   const line = given("24 in", "measured", { unit: "in" });
-  const read = (text: string): Result => {
-    const open = openLines(notebook({ asks: "?", lines: { a: { ...line, text } } }));
-    return open.result("a");
-  };
+  const read = (text: string): Result => readGiven("a", { ...line, text });
   const shown = (text: string) => givenShown(line, text, read(text), "in");
   expect(shown("24 in")).toEqual({ text: "24", unit: "in", inItsUnit: true });
   expect(shown("24 inches")).toMatchObject({ text: "24", inItsUnit: true });
