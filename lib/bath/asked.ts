@@ -1,9 +1,14 @@
 import type { FittedLine } from "./fitLine.ts";
 import type { Asked } from "./readOff.ts";
 
-function directly(fitted: FittedLine, effect: (pourTime: number) => number): readonly number[] {
+function directly(
+  fitted: FittedLine,
+  effect: (pourTime: number) => number,
+  time: number,
+  perSteam: number,
+): readonly number[] {
   return fitted.trial.suspects.map((suspect, a) =>
-    suspect.kind === "pour" ? effect(fitted.pourTimes.get(a) ?? 0) : 0,
+    suspect.kind === "pour" ? effect(fitted.pourTimes.get(a) ?? 0) : perSteam * (suspect.steam?.(time) ?? 0),
   );
 }
 
@@ -31,7 +36,7 @@ export function steamAsked({ line, straight, ...rest }: FittedLine, start: numbe
     value: Math.log(steam / (end - start)) + (found - steam) / steam,
     by: steamBy.map((x) => x / steam),
     gust: { by: rate / steam, time: end - start },
-    direct: directly({ line, straight, ...rest }, () => line.steamOfPour / steam),
+    direct: directly({ line, straight, ...rest }, () => line.steamOfPour / steam, end, 1 / steam),
   };
 }
 
@@ -50,7 +55,7 @@ export function waterAsked(fitted: FittedLine, start: number, time: number): Ask
     value: Math.log(water),
     by: waterBy.map((x) => x / water),
     gust: { by: -rate / water, time: time - start },
-    direct: directly(fitted, (poured) => (poured <= time ? 1 / water : 0)),
+    direct: directly(fitted, (poured) => (poured <= time ? 1 / water : 0), time, -1 / water),
   };
 }
 

@@ -7,7 +7,7 @@ import type { Solved } from "./gaussianLine.ts";
  * that was changed without a word.
  */
 export interface Suspect {
-  readonly kind: "pour" | "misread" | "fire";
+  readonly kind: "pour" | "misread" | "fire" | "burner";
   /** Row of a misread reading; number of the gap for a pour. */
   readonly index: number;
   /** Two suspects of one place exclude each other. */
@@ -20,6 +20,9 @@ export interface Suspect {
   readonly count: number;
   /** ln of the odds before the readings speak. */
   readonly lnOdds: number;
+  /** s: when the burner was changed, and kg of steam that one unit of it makes by a time. */
+  readonly time?: number;
+  readonly steam?: (until: number) => number;
 }
 
 /** One explanation of the log: which suspects are guilty, under which noise, and how likely that is. */
@@ -39,6 +42,8 @@ export interface Trial {
   readonly suspects: readonly Suspect[];
   readonly weighed: readonly (readonly Float64Array[])[];
   readonly explanations: readonly Explanation[];
+  /** ln of how likely the log is under all of them together. */
+  readonly lnEvidence: number;
 }
 
 interface Evidence {
@@ -173,7 +178,7 @@ export function explain(
     )
     .filter(({ weight }) => weight > 1e-6)
     .sort((a, b) => b.weight - a.weight);
-  return { solved: noises, suspects, weighed, explanations };
+  return { solved: noises, suspects, weighed, explanations, lnEvidence: all };
 }
 
 /** ln of the sum of exponentials, without overflow. */

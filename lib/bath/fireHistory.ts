@@ -1,9 +1,18 @@
+/** A change of the fire: ln of what boils off from then on against the first fire, and its doubt. */
+export interface Change {
+  readonly time: number;
+  readonly lnFactor: number;
+  readonly u: number;
+  /** The log does not tell of it. */
+  readonly unsaid?: boolean;
+}
+
 /** A fire that was changed a few times: how much burning time, counted in time at the first fire, is done by a time. */
 export interface FireHistory {
   /** s of first fire from the first boil to `time`, for given ln factors (one for each change). */
   done(time: number, lnFactors: readonly number[]): number;
   /** ln of the told share of each change against the first fire, and its doubt. */
-  readonly told: readonly { readonly lnFactor: number; readonly u: number; readonly time: number }[];
+  readonly told: readonly Change[];
   /** Times between which the fire was out, [from, to). */
   readonly out: readonly (readonly [from: number, to: number])[];
 }
@@ -74,6 +83,18 @@ export function fireHistory(
     }),
   ].sort((a, b) => a.time - b.time);
   out.push(...below);
+  return historyOf(told, out, start);
+}
+
+/**
+ * The history of a fire whose changes are known.
+ *
+ * @param told in time order
+ * @param out times between which it was out
+ * @param start s, first boil
+ * @example historyOf([{ time: 60, lnFactor: Math.log(0.5), u: 0.2 }], [], 0).done(120, [Math.log(0.5)]) // 90
+ */
+export function historyOf(told: readonly Change[], out: FireHistory["out"], start: number): FireHistory {
   const done = (time: number, lnFactors: readonly number[]): number => {
     let sum = 0;
     let from = start;

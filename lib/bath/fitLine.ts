@@ -14,6 +14,7 @@ import {
 import { jugRow } from "./jugRow.ts";
 import { likeliestSolved } from "./likeliestCourse.ts";
 import type { Prepared } from "./prepare.ts";
+import { unsaidFires } from "./unsaidFire.ts";
 import { unwrittenPours } from "./unwrittenPours.ts";
 import { type WaterLine, waterLine } from "./waterLine.ts";
 
@@ -172,7 +173,7 @@ export function fitLine(prepared: Prepared, more: More = {}): FittedLine {
     });
   });
   const misreadings = suspects.length;
-  suspects.push(...(more.suspects?.(straight) ?? []));
+  suspects.push(...unsaidFires(g, plain), ...(more.suspects?.(straight) ?? []));
   const trial = explain(
     (more.noise === undefined ? noises : [{ sigma: more.noise, prior: 1 }]).map(({ sigma, prior }) => ({
       solved: sigma === usual ? plain : solveStraight(straight, sigma),

@@ -21,7 +21,22 @@ export function boilingTimes({ start, end, pours }: LineGivens, steps: number): 
 }
 
 /**
- * Water that the likeliest explanation adds by a time, kg: pours that were not written.
+ * Steam that the likeliest explanation adds by a time, kg: from a fire that was changed without a word.
+ *
+ * @param trial the explanations
+ * @param time s
+ * @example steamUnsaidBy(fittedLine.trial, 600) // 0
+ */
+export function steamUnsaidBy({ explanations, suspects }: Trial, time: number): number {
+  const likely = explanations[0];
+  return (likely?.guilty ?? []).reduce(
+    (sum, a, i) => sum + at(likely?.amounts ?? [], i) * (suspects[a]?.steam?.(time) ?? 0),
+    0,
+  );
+}
+
+/**
+ * Water that the likeliest explanation adds by a time, kg: pours that were not written, less what boiled off more.
  *
  * @param fitted the fit
  * @param time s
@@ -32,7 +47,7 @@ export function notWrittenBy({ trial, pourTimes }: FittedLine, time: number): nu
   return (likely?.guilty ?? []).reduce((sum, a, i) => {
     const poured = pourTimes.get(a);
     return poured !== undefined && poured <= time ? sum + at(likely?.amounts ?? [], i) : sum;
-  }, 0);
+  }, -steamUnsaidBy(trial, time));
 }
 
 /**

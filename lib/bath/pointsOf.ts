@@ -1,5 +1,6 @@
 import { at } from "./at.ts";
 import type { FittedLine } from "./fitLine.ts";
+import { steamUnsaidBy } from "./likeliestCourse.ts";
 import type { Reading } from "./logFacts.ts";
 import { hottestBath, type Prepared } from "./prepare.ts";
 import type { WaterBalance } from "./types.ts";
@@ -48,7 +49,13 @@ function saying(
   const sigma = trial.solved[trial.explanations[0]?.noise ?? 0]?.sigma ?? 0.33;
   const exactly = (time: number, order: number) => {
     const { water, steam, T, perKilogram } = line.glanceAt(z, time, order);
-    return { water, steam, T, perKilogram: Math.min(-1e-6, perKilogram) };
+    const more = steamUnsaidBy(trial, time);
+    return {
+      water: water - more,
+      steam: steam + more,
+      T: T - perKilogram * more,
+      perKilogram: Math.min(-1e-6, perKilogram),
+    };
   };
   // A logger's rows lie so close together that straight lines between some hundred of them are as good.
   const modelAt = facts.readings.length > 400 ? onStraightLines(knots(facts, g.pours), exactly) : exactly;

@@ -239,8 +239,10 @@ export function prepare(run: Run, givens: BalanceGivens): Prepared {
   const higher = pressure.value * 1.001;
   const pressureStep = ((boilingPoint({}, higher) - plainWater) / (0.001 * pressure.value)) * 1.1 * pressure.u;
   const extra = lit.map((block) => {
-    // The thermometer lags behind a bath that has just warmed up.
-    let variance = (1.5 * Math.exp(-(block.time - boil.time) / 45)) ** 2;
+    // The thermometer lags behind a bath that has just warmed up. A logger's rows crowd there, and where among them the
+    // heat-up ended is known to some minutes only.
+    const [kelvin, fades] = block.ids.length > 1 ? [3, 150] : [1.5, 45];
+    let variance = (kelvin * Math.exp(-(block.time - boil.time) / fades)) ** 2;
     for (const pour of pours) {
       const after = block.time - pour.time;
       if (pour.duration === 0 && after >= -1e-6 && after < 300) {

@@ -10,6 +10,7 @@ import { atBoil, pointsOf } from "./pointsOf.ts";
 import { type Prepared, prepare } from "./prepare.ts";
 import { readOff } from "./readOff.ts";
 import type { BalanceGivens, WaterBalance } from "./types.ts";
+import { fitUnsaid } from "./unsaidFire.ts";
 
 /** The mixture of normals is a little too narrow at its ends; found on generated logs, not derived. */
 const stretch = 1.04;
@@ -34,8 +35,8 @@ const stretch = 1.04;
  * waterBalance(run, { salts: { sodiumHydroxide: 8, sodiumNitrate: 3 }, pressure: 101_325 }).boilOff.value // 0.0004
  */
 export function waterBalance(run: Run, givens: BalanceGivens): WaterBalance {
-  const prepared = prepare(run, givens);
-  return readBalance(prepared, fitLine(prepared), givens);
+  const { prepared, fitted } = fitUnsaid(prepare(run, givens), (own) => ({ fitted: fitLine(own) }));
+  return readBalance(prepared, fitted, givens);
 }
 
 /**

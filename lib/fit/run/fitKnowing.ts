@@ -5,9 +5,10 @@ import { boilOffOf, ratiosOf } from "../../bath/boilOffOf.ts";
 import { fitLine } from "../../bath/fitLine.ts";
 import { holdOf } from "../../bath/holdOf.ts";
 import { atBoil } from "../../bath/pointsOf.ts";
-import { prepare } from "../../bath/prepare.ts";
+import { type Prepared, prepare } from "../../bath/prepare.ts";
 import { type Asked, type ReadOff, readOff, underEach } from "../../bath/readOff.ts";
 import type { Answer } from "../../bath/types.ts";
+import { fitUnsaid } from "../../bath/unsaidFire.ts";
 import type { Run } from "../../log/types.ts";
 import type { Dimension } from "../../measure/types.ts";
 import { courseOfFit } from "./courseOfFit.ts";
@@ -68,19 +69,24 @@ function answerNamed(parameters: readonly FittedParameter[], name: FittedParamet
  * @example fitKnowing(run, givens, { lag: 12, noise: 0.2 }).boilOff.interval95
  */
 export function fitKnowing(run: Run, givens: FitGivens, known: Known): FittedRun {
-  const { prepared, left } = afterWarmUp(withFire(prepare(run, givens), known), givens.water !== undefined);
-  const free = fireLine(prepared);
-  const held = heldBy(free, known);
-  const line = lineKnowing(free, held);
-  const burner = burnerFact(prepared, line, givens);
-  const fitted = fitLine(prepared, {
-    // Gusts play on the boil-off: a fire whose gusts are known already has none left to play on it.
-    line: known.fire ? { ...line, rate: () => 0 } : line,
-    rows: [...warmRows(line), ...burner, ...depthFacts(prepared, line, givens)],
-    suspects: fireSuspect(line),
-    ...(known.noise === undefined ? {} : { noise: known.noise }),
-    ...(known.rhythm === undefined ? {} : { rhythm: known.rhythm === "irregular" ? irregular : known.rhythm }),
-  });
+  const boiling = afterWarmUp(withFire(prepare(run, givens), known), givens.water !== undefined);
+  const fit = (prepared: Prepared) => {
+    const free = fireLine(prepared);
+    const held = heldBy(free, known);
+    const line = lineKnowing(free, held);
+    const burner = burnerFact(prepared, line, givens);
+    const fitted = fitLine(prepared, {
+      // Gusts play on the boil-off: a fire whose gusts are known already has none left to play on it.
+      line: known.fire ? { ...line, rate: () => 0 } : line,
+      rows: [...warmRows(line), ...burner, ...depthFacts(prepared, line, givens)],
+      suspects: fireSuspect(line),
+      ...(known.noise === undefined ? {} : { noise: known.noise }),
+      ...(known.rhythm === undefined ? {} : { rhythm: known.rhythm === "irregular" ? irregular : known.rhythm }),
+    });
+    return { held, line, burner, fitted };
+  };
+  const { left } = boiling;
+  const { prepared, held, line, burner, fitted } = fitUnsaid(boiling.prepared, fit);
   const said = boilOffOf(prepared, fitted, atBoil(fitted, prepared), stretch);
   const asked = parametersAsked(prepared, fitted, line, burner, left).filter(({ asked: { by } }) =>
     [...held.keys()].every((k) => at(by, k) === 0),

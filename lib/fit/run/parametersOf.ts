@@ -123,9 +123,10 @@ export function parametersAsked(
       true,
     ),
     one("cup", index.cup, 1, g.cup.allNight, "what the water was measured with", {}, false),
-    ...g.fire.told.map(({ lnFactor, u }, i) =>
-      one(`burner change ${i + 1}`, at(index.fire, i), lnFactor, u, "what the log says of the burner", {}, true),
-    ),
+    ...g.fire.told.map(({ lnFactor, u, unsaid }, i) => {
+      const from = unsaid ? "the readings alone: no change is written" : "what the log says of the burner";
+      return one(`burner change ${i + 1}`, at(index.fire, i), lnFactor, u, from, {}, true);
+    }),
   ];
 }
 

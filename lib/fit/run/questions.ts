@@ -25,7 +25,10 @@ function waterBoilingAt(line: FireLine, z: ArrayLike<number>, time: number, T: n
 
 /** kg that each suspect adds to the water at a time. */
 function added({ trial, pourTimes }: FittedLine, time: number, per: number): readonly number[] {
-  return trial.suspects.map((suspect, a) => (suspect.kind === "pour" && (pourTimes.get(a) ?? 0) <= time ? per : 0));
+  return trial.suspects.map((suspect, a) => {
+    if (suspect.kind === "pour") return (pourTimes.get(a) ?? 0) <= time ? per : 0;
+    return -per * (suspect.steam?.(time) ?? 0);
+  });
 }
 
 /**
@@ -82,7 +85,10 @@ export function untilOut(prepared: Prepared, fitted: FittedLine, line: FireLine,
     value: seconds,
     by,
     gust: { by: -fitted.straight.rate / perSecond, time: end - start },
-    direct: added(fitted, end, 1 / perSecond),
+    direct: added(fitted, end, 1 / perSecond).map((x, a) =>
+      // A fire that was turned up without a word burns on.
+      fitted.trial.suspects[a]?.kind === "burner" ? x - (seconds * line.rate(z)) / perSecond : x,
+    ),
   };
 }
 
