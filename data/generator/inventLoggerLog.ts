@@ -14,6 +14,8 @@ export interface LoggerLog {
     readonly firstBoil: number;
     readonly end: number;
     readonly poured: readonly { readonly time: number; readonly mass: number }[];
+    /** s from the first row, and share of full fire: the maker typed none of these. */
+    readonly burner: readonly { readonly time: number; readonly share: number }[];
     /** K, and s after which the noise has forgotten itself. */
     readonly noise: { readonly sd: number; readonly time: number };
   };
@@ -60,6 +62,7 @@ export function inventLoggerLog(seed: number, options: RoughOptions = {}): Logge
       firstBoil: run.firstBoil - zero,
       end: run.end - zero,
       poured: shop.maker.made.map((pour) => ({ time: pour.time - zero, mass: pour.mass })),
+      burner: scenario.burner.map(({ since, share }) => ({ time: run.firstBoil - zero + since, share })),
       noise: { sd, time },
     },
   };
