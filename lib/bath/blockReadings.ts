@@ -7,6 +7,16 @@ export interface Block extends Reading {
 }
 
 /**
+ * Whether a logger wrote a block's readings: no hand writes so many in a minute or two.
+ *
+ * @param block readings drawn together
+ * @example loggerWrote({ id: "r0", time: 0, T: 417, order: 0, ids: ["r0"] }) // false
+ */
+export function loggerWrote({ ids }: Block): boolean {
+  return ids.length > 4;
+}
+
+/**
  * Thins a dense log to the middle reading of blocks of half a minute or more, at most `most` of them: readings closer
  * together than the thermometer's own lag tell nothing new and would make the doubt too small.
  *

@@ -1,6 +1,6 @@
 import type { Run } from "../log/types.ts";
 import { boilingPoint } from "../physics/index.ts";
-import { type Block, blockReadings } from "./blockReadings.ts";
+import { type Block, blockReadings, loggerWrote } from "./blockReadings.ts";
 import { brineCurve } from "./brineCurve.ts";
 import { doubtful } from "./doubtful.ts";
 import { fireHistory } from "./fireHistory.ts";
@@ -241,7 +241,7 @@ export function prepare(run: Run, givens: BalanceGivens): Prepared {
   const extra = lit.map((block) => {
     // The thermometer lags behind a bath that has just warmed up. A logger's rows crowd there, and where among them the
     // heat-up ended is known to some minutes only.
-    const [kelvin, fades] = block.ids.length > 1 ? [3, 150] : [1.5, 45];
+    const [kelvin, fades] = loggerWrote(block) ? [3, 150] : [1.5, 45];
     let variance = (kelvin * Math.exp(-(block.time - boil.time) / fades)) ** 2;
     for (const pour of pours) {
       const after = block.time - pour.time;

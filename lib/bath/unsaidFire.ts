@@ -1,4 +1,5 @@
 import { at } from "./at.ts";
+import { loggerWrote } from "./blockReadings.ts";
 import { dot, solve } from "./cholesky.ts";
 import type { Suspect } from "./explanations.ts";
 import { historyOf } from "./fireHistory.ts";
@@ -36,7 +37,7 @@ export function unsaidFires(g: LineGivens, solved: Solved): readonly Suspect[] {
   const { rate } = straight;
   const { told } = g.fire;
   if (!(rate > 0) || told.length >= mostChanges || told.some(({ unsaid }) => !unsaid)) return [];
-  if (!g.blocks.some(({ ids }) => ids.length > 1)) return [];
+  if (!g.blocks.some(loggerWrote)) return [];
   const times: number[] = [];
   for (let time = g.start + settled; time <= g.end - step; time += step) times.push(time);
   const lnOdds = Math.log(changed.share / (1 - changed.share) / Math.max(1, times.length));
