@@ -4,11 +4,12 @@ import type { Solved } from "./solved.ts";
 import type { SweepOptions, Swept } from "./swept.ts";
 import type { CaseFrom, Line, Notebook, OwnGiven, Result, Value, Vocabulary } from "./types.ts";
 
-/** What a line can be set to: another text, another formula, or a thing that no text can hold (a log). */
+/** What a line can be set to: another text, another formula, another unit to be shown in, or a thing that no text can hold (a log). */
 export type Edit =
   | { readonly given: string; readonly known?: Knowing | undefined }
   | { readonly worked: string }
   | { readonly fitted: string }
+  | { readonly unit: string | undefined; readonly metricUnit?: string | undefined }
   | { readonly value: unknown };
 
 export interface OpenOptions {
@@ -50,7 +51,7 @@ export interface Lines {
   own(line: string, inCase: string): Exclude<OwnGiven, string> | undefined;
   /**
    * Changes a line. What does not change anything is no edit. A given may be changed for one case alone; without a case
-   * it is changed for every case that has no text of its own. A formula holds in every case.
+   * it is changed for every case that has no text of its own. A formula and a unit hold in every case.
    */
   set(line: string, edit: Edit, inCase?: string): void;
   /** Lets a case take a given as the line has it again. */

@@ -8,6 +8,8 @@ import { renameIn } from "./renameIn.ts";
 import type { Given, Line, Worked } from "./types.ts";
 import { mentionsIn } from "./usesOf.ts";
 
+type UnitEdit = Extract<Edit, { unit: unknown }>;
+
 /** What an edit changes, and how it is called when it is undone or done again. */
 export interface Planned {
   readonly undo: string;
@@ -27,6 +29,7 @@ export interface Planned {
 export function planSet(desk: Desk, name: string, edit: Edit): Planned | undefined {
   const before = desk.named(name);
   const { own } = before;
+  if ("unit" in edit) return planUnit(desk, before, edit);
   const after: Kept =
     "value" in edit
       ? { ...before, thing: [edit.value] }
@@ -40,7 +43,25 @@ export function planSet(desk: Desk, name: string, edit: Edit): Planned | undefin
   };
 }
 
-function edited(line: Line, edit: Exclude<Edit, { value: unknown }>): Line {
+/** Another unit to be shown in; what the line is stays. */
+function planUnit(desk: Desk, before: Kept, { unit, metricUnit }: UnitEdit): Planned | undefined {
+  const { unit: was, metricUnit: metricWas, ...rest } = before.line;
+  if (was === unit && metricWas === metricUnit) return undefined;
+  const line: Line = {
+    ...rest,
+    ...(unit !== undefined && { unit }),
+    ...(metricUnit !== undefined && { metricUnit }),
+  };
+  const said = (one: string | undefined, metric: string | undefined) =>
+    [one ?? "the usual one", ...(metric === undefined ? [] : [metric])].join(" or ");
+  return {
+    undo: `unit of ${before.name} was ${said(was, metricWas)}`,
+    redo: `unit of ${before.name} is ${said(unit, metricUnit)}`,
+    changes: [{ id: before.id, at: desk.order.indexOf(before.id), before, after: { ...before, line } }],
+  };
+}
+
+function edited(line: Line, edit: Exclude<Edit, { value: unknown } | UnitEdit>): Line {
   const { unit, metricUnit, key, group, about, hidden } = line;
   const common = {
     ...(unit !== undefined && { unit }),

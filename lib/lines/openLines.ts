@@ -164,7 +164,7 @@ export function openLines(book: Notebook, options: OpenOptions = {}): Lines {
     },
     set(name, change, inCase) {
       const one = inCase === undefined ? undefined : desk.caseNamed(inCase);
-      const alone = one === undefined || one.name === "" || "worked" in change || "fitted" in change;
+      const alone = one === undefined || one.name === "" || !("given" in change || "value" in change);
       edit(alone ? planSet(desk, name, change) : planOwn(desk, name, one, change));
     },
     putBack: (name, inCase) => edit(planOwn(desk, name, desk.caseNamed(inCase), undefined)),
