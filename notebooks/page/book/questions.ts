@@ -1,7 +1,8 @@
 import { html, type TemplateResult } from "lit-html";
-import type { Notebook, Vocabulary } from "../../../lib/lines/index.ts";
+import { functions, type Notebook, namesOf, type Vocabulary } from "../../../lib/lines/index.ts";
 import { type KeptNotebook, shown } from "../../../lib/record/index.ts";
 import type { Place } from "../grid/types.ts";
+import { lineInHand } from "../inHand/lineInHand.ts";
 import type { Shop } from "../keep.ts";
 import { routeOf } from "../route.ts";
 import type { Typing } from "../Typing.ts";
@@ -9,7 +10,6 @@ import { newAsking } from "./asking.ts";
 import { askAnother, throwAwayBook } from "./bookEdits.ts";
 import { bookFooter } from "./bookFooter.ts";
 import { caseActions } from "./caseActions.ts";
-import { linePanel } from "./linePanel.ts";
 import { type OpenBook, openBook } from "./openBook.ts";
 import { ownFigures } from "./ownFigures.ts";
 import { questionList } from "./questionList.ts";
@@ -137,7 +137,19 @@ export function questions(props: QuestionsProps): Questions {
         },
         inHand,
         take,
-        panel: (line) => linePanel({ open, line, asking, close: () => take(undefined) }),
+        panel: (line, inCase) =>
+          lineInHand({
+            open,
+            line,
+            inCase,
+            system,
+            names: namesOf(open.names(), [...functions, ...vocabulary.functions]),
+            close: () => take(undefined),
+            goTo: (next) =>
+              open.line(next).hidden ? asking.says(`${next} is not among these lines`) : take({ line: next, inCase }),
+            says: asking.says,
+            redraw,
+          }),
         says: asking.says,
         caseActions: (name) =>
           caseActions({ open, name, attempt: asking.attemptHere, rename: (which) => asking.ask(`rename ${which}`) }),

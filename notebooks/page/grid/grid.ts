@@ -3,6 +3,7 @@ import { guard } from "lit-html/directives/guard.js";
 import { ref } from "lit-html/directives/ref.js";
 import { repeat } from "lit-html/directives/repeat.js";
 import { foldName } from "../../../lib/lines/index.ts";
+import { feedsOf } from "../inHand/feedsOf.ts";
 import { pageWidth } from "../pageWidth.ts";
 import { afterDraw } from "./afterDraw.ts";
 import { onCopy, onPaste } from "./clipboard.ts";
@@ -62,13 +63,14 @@ export function grid(props: GridProps): TemplateResult {
   const groups = groupsOf(props, cases);
   const shownCase =
     (cases.find(({ name }) => name === props.shownCase) ?? cases.find(({ base }) => base) ?? cases[0])?.name ?? "";
+  const related = inHand ? feedsOf(open, inHand.line) : { feeds: [], fed: [] };
   const drawn: Drawn = {
     cases,
     caseKey: JSON.stringify(cases),
     shownCase,
     width: besideWidth(pageWidth()),
-    feeds: new Set(inHand ? open.uses(inHand.line) : []),
-    fed: new Set(inHand ? open.usedBy(inHand.line) : []),
+    feeds: new Set(related.feeds),
+    fed: new Set(related.fed),
   };
   const working = groups.some(({ rows }) =>
     rows.some(({ results }) => results.some(({ state }) => state === "working")),

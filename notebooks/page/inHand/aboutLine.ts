@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
 import { tidyName } from "../../../lib/lines/index.ts";
-import { unitOf } from "../showValue.ts";
+import { unitOf } from "../writtenAs.ts";
 import { setUnit } from "./edits.ts";
 import { type Hold, take } from "./hold.ts";
 import type { InHandProps } from "./types.ts";

@@ -1,8 +1,9 @@
 import type { Line, Lines, Result } from "../../../lib/lines/index.ts";
 import { withUnit } from "../../../lib/measure/index.ts";
+import { joinField } from "../fieldText.ts";
 import { unitShown } from "../grid/amounts.ts";
 import { isValue, valueIn } from "../shownIn.ts";
-import { type System, written } from "../showValue.ts";
+import { type System, written } from "../writtenAs.ts";
 
 /** What a line came to, in words. */
 export interface AmountWords {
@@ -33,7 +34,12 @@ export function amountWords(line: Line, result: Result, system: System): AmountW
   }
 }
 
-/** What a line comes to in a case, in words. */
-export function lineWords(open: Lines, line: string, inCase: string, system: System): AmountWords | undefined {
-  return amountWords(open.line(line), open.result(line, inCase), system);
+/** What a line comes to in a case, in words; a given's number as the maker wrote it. */
+export function lineWords(open: Lines, name: string, inCase: string, system: System): AmountWords | undefined {
+  const line = open.line(name);
+  const result = open.result(name, inCase);
+  const words = amountWords(line, result, system);
+  const text = line.kind === "given" ? open.text(name, inCase).trim() : "";
+  if (!words || line.kind !== "given" || text === "" || text.includes("±") || !valueIn(result)) return words;
+  return { ...words, bare: joinField(text, unitShown(line, result, system)) };
 }

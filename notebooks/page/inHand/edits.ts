@@ -1,7 +1,7 @@
 import type { Given, Line, Lines } from "../../../lib/lines/index.ts";
 import type { Knowing } from "../../../lib/measure/types.ts";
 import { joinField } from "../fieldText.ts";
-import { type System, unitOf } from "../showValue.ts";
+import { type System, unitOf } from "../writtenAs.ts";
 import { unitEdit } from "./unitEdit.ts";
 
 /** Words for what came of an edit. */

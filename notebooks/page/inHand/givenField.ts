@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
 import type { Given, Lines } from "../../../lib/lines/index.ts";
 import type { Knowing } from "../../../lib/measure/types.ts";
-import { isValue } from "../showValue.ts";
+import { isValue } from "../shownIn.ts";
 import { keepGiven, knownOf, setKnown } from "./edits.ts";
 import { type Hold, letGo } from "./hold.ts";
 import type { InHandProps } from "./types.ts";

@@ -14,7 +14,7 @@ export interface Hold {
   /** A name or a unit that was refused, as it was typed, and why. */
   refused: { readonly field: "name" | "unit"; readonly typed: string; readonly why: string } | undefined;
   /** What the focus goes to once the page is drawn. */
-  wants: "name" | undefined;
+  wants: "name" | "first" | undefined;
 }
 
 const holds = new WeakMap<Lines, Hold>();

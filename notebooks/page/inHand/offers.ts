@@ -1,5 +1,5 @@
 import { type Completion, completions, foldName, type Lines, type Names, partsOf } from "../../../lib/lines/index.ts";
-import type { System } from "../showValue.ts";
+import type { System } from "../writtenAs.ts";
 import { lineWords } from "./amountWords.ts";
 
 /** As many as stand under a field without pushing away what is below. */
@@ -14,14 +14,28 @@ export function offers(
   names: Names,
 ): readonly Completion[] {
   const others: Names = { ...names, except: foldName(line) };
-  return completions(formula, caret, others, {
-    most,
+  const later = behind(open, line);
+  const found = completions(formula, caret, others, {
+    most: most + later.size,
     says: (name) => `${open.line(name).kind}: ${valueWords(open, name, inCase, system)}`,
     partsOf: (name) => {
       const result = open.result(name, inCase);
       return result.state === "settled" ? partsOf(result.value) : [];
     },
   });
+  return found.filter(({ kind, name }) => kind !== "line" || !later.has(name)).slice(0, most);
+}
+
+/** The lines that are worked from a line: with one of them it would go round in a circle. */
+function behind(open: Lines, line: string): ReadonlySet<string> {
+  const found = new Set<string>();
+  const left = [...open.usedBy(line)];
+  for (let next = left.pop(); next !== undefined; next = left.pop()) {
+    if (found.has(next)) continue;
+    found.add(next);
+    left.push(...open.usedBy(next));
+  }
+  return found;
 }
 
 function valueWords(open: Lines, name: string, inCase: string, system: System): string {

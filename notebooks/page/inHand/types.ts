@@ -1,5 +1,5 @@
 import type { Lines, Names } from "../../../lib/lines/index.ts";
-import type { System } from "../showValue.ts";
+import type { System } from "../writtenAs.ts";
 
 export interface InHandProps {
   readonly open: Lines;

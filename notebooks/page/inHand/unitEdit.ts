@@ -2,7 +2,7 @@ import type { Edit, Line, Result } from "../../../lib/lines/index.ts";
 import { clockUnit, dimensionName, findUnit, unitMeasuring, unitTable } from "../../../lib/measure/index.ts";
 import type { Dimension } from "../../../lib/measure/types.ts";
 import { valueIn } from "../shownIn.ts";
-import type { System } from "../showValue.ts";
+import type { System } from "../writtenAs.ts";
 
 /** The edit that shows a line in another unit, or why it cannot be shown so. */
 export type UnitChange = { readonly edit: Edit } | { readonly wrong: string };

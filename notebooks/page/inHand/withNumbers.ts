@@ -1,5 +1,5 @@
 import { type Lines, type Names, numbersIn, type Result } from "../../../lib/lines/index.ts";
-import type { System } from "../showValue.ts";
+import type { System } from "../writtenAs.ts";
 import { amountWords, lineWords } from "./amountWords.ts";
 
 /** A formula with numbers put in and what it comes to, or why it comes to nothing. */
