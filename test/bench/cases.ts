@@ -1,7 +1,5 @@
-import { Runtime } from "@observablehq/runtime";
 import Papa from "papaparse";
 import { readLog, waterBalance } from "../../lib/index.ts";
-import { given, type Line, notebook, openLines, worked } from "../../lib/lines/index.ts";
 import type { Run } from "../../lib/log/types.ts";
 import {
   bathForPython,
@@ -13,6 +11,7 @@ import {
   ninetyMinutes,
   writtenForPython,
 } from "./bath.ts";
+import { editLines, editNumbers, editTen, openOnly } from "./lines.ts";
 import { fitNist } from "./nist.ts";
 
 /** A piece of work; `times` is how often one call of it does the work. */
@@ -89,57 +88,10 @@ function straightLine(list: readonly (readonly number[])[]): number {
 }
 
 const chain = 300;
-const letters = (i: number) => String.fromCharCode(97 + Math.floor(i / 26), 97 + (i % 26));
-const nameOf = (i: number) => `step ${letters(i)}`;
-const last = nameOf(chain - 1);
-
-async function chainOfLines(): Promise<() => Promise<unknown>> {
-  const lines: Record<string, Line> = { [nameOf(0)]: given("1") };
-  for (let i = 1; i < chain; i += 1) lines[nameOf(i)] = worked(`${nameOf(i - 1)} + 1`);
-  const open = openLines(notebook({ asks: "How long is the chain?", lines }));
-  await open.settled();
-  let edit = 1;
-  return async () => {
-    edit += 1;
-    open.set(nameOf(0), { given: String(edit) });
-    await open.settled();
-    const answer = await open.value(last);
-    if (!("value" in answer) || answer.value !== edit + chain - 1) throw new Error(`invalid chain: ${String(answer)}`);
-  };
-}
-
-async function chainOfNumbers(): Promise<() => Promise<unknown>> {
-  const runtime = new Runtime(null, (name) => {
-    throw new Error(`unknown name: ${name}`);
-  });
-  // Both sides are driven by hand, so that no frame or timer is measured.
-  runtime._computeSoon = async () => undefined;
-  const found = new Map<string, unknown>();
-  const module = runtime.module();
-  const nodes = Array.from({ length: chain }, (_, i) =>
-    module.variable({ fulfilled: (value: unknown) => found.set(nameOf(i), value) }),
-  );
-  nodes[0]?.define(nameOf(0), [], () => 1);
-  for (let i = 1; i < chain; i += 1) nodes[i]?.define(nameOf(i), [nameOf(i - 1)], (before) => Number(before) + 1);
-  let edit = 1;
-  const settle = async () => {
-    await runtime._computeNow();
-    for (let wait = 0; found.get(last) !== edit + chain - 1; wait += 1) {
-      if (wait > 10_000) throw new Error(`invalid chain: ${String(found.get(last))}`);
-      await Promise.resolve();
-    }
-  };
-  await settle();
-  return async () => {
-    edit += 1;
-    const now = edit;
-    nodes[0]?.define(nameOf(0), [], () => now);
-    await settle();
-  };
-}
-
-const editLines = await chainOfLines();
-const editNumbers = await chainOfNumbers();
+const inCases = 6;
+const lines = await editLines(chain, inCases);
+const numbers = await editNumbers(chain, inCases);
+const [few, many] = [await editTen(30), await editTen(3000)];
 
 export const comparisons: readonly Comparison[] = [
   {
@@ -174,12 +126,29 @@ export const comparisons: readonly Comparison[] = [
     runs: 3,
   },
   {
-    name: `an edit at the head of a chain of ${chain} lines`,
-    over: "the bare runtime with plain numbers",
-    means: "what units, doubts and undo cost on top of the runtime",
-    does: { work: editLines },
-    yardstick: { work: editNumbers },
+    name: `an edit at the head of ${chain} lines x ${inCases} cases`,
+    over: "the bare runtime with the same graph of plain numbers",
+    means:
+      "what units, eight sources of doubt, errors and undo cost on top of the runtime: 3 at most, and within 16.7 ms, one frame at 60 Hz",
+    does: { work: lines.edit },
+    yardstick: { work: numbers },
+    runs: 41,
+  },
+  {
+    name: "an edit that ten lines of 3,000 hang on",
+    over: "the same with 30 lines",
+    means: "an edit costs what hangs on it, whatever else there is: 100 times the lines may cost 1.6 times (slope 0.1)",
+    does: often(20, many.edit),
+    yardstick: often(20, few.edit),
     runs: 15,
+  },
+  {
+    name: "opening a notebook of 3,000 lines",
+    over: "opening one of 300",
+    means: "opening grows with the lines: 10 times the lines may cost 12.6 times (slope 1.1)",
+    does: { work: () => openOnly(3000) },
+    yardstick: often(10, () => openOnly(300)),
+    runs: 7,
   },
   {
     name: "the 54 regressions of NIST, residuals and start alone",

@@ -50,37 +50,53 @@ function inputsOf(i: number): readonly string[] {
   return [before, a ?? "", b ?? "", over ?? "", under ?? ""];
 }
 
-/** A notebook of so many lines in so many cases; gives an edit that is awaited until all is settled, and its count. */
-export async function editLines(lineCount: number, caseCount: number, edited: string, dependents = lineCount) {
-  const lines: Record<string, Line> = {};
+function linesOf(count: number, formula: (i: number) => string): Record<string, Line> {
+  const lines: Record<string, Line> = { extra: given("1 ±0.1 lb") };
   sources.forEach((name, i) => {
     lines[name] = given(texts[i] ?? "");
   });
-  lines.extra = given("1 ±0.1 lb");
-  for (let i = 0; i < lineCount; i += 1)
-    lines[nameOf(i)] = worked(
-      i >= lineCount - dependents || edited !== "extra" ? withExtra(formulaOf(i), edited === "extra") : formulaOf(i),
-      "lb",
-    );
+  for (let i = 0; i < count; i += 1) lines[nameOf(i)] = worked(formula(i), "lb");
+  return lines;
+}
+
+/** An edit of a given that `dependents` lines hang on, awaited until all is settled; their number is checked each time. */
+async function edited(lines: Record<string, Line>, caseCount: number, which: string, dependents: number) {
   const cases = Object.fromEntries(
     Array.from({ length: caseCount }, (_, i) => [`case ${letters(i)}`, { depth: `${5 + i} ±0.1 in` }]),
   );
-  const open = openLines(notebook({ asks: "How long is the chain?", lines, cases }));
+  const open = openLines(notebook({ asks: "How long is the chain?", lines, ...(caseCount > 1 && { cases }) }));
   await open.settled();
-  let edit = 20;
-  const before = () => open.worked();
-  return {
-    open,
-    worked: before,
-    async edit() {
-      edit = edit === 20 ? 21 : 20;
-      open.set(edited, { given: edited === "extra" ? `${edit} ±0.1 lb` : `${edit} ±0.2 lb` });
-      await open.settled();
-    },
+  let amount = 20;
+  const edit = async () => {
+    amount = amount === 20 ? 21 : 20;
+    const before = open.worked();
+    open.set(which, { given: `${amount} ±0.2 lb` });
+    await open.settled();
+    const count = open.worked() - before;
+    if (count !== dependents * caseCount)
+      throw new Error(`invalid count: ${count} lines were worked; ${dependents * caseCount} hang on the edit`);
   };
+  await edit();
+  return { edit };
 }
 
-const withExtra = (formula: string, extra: boolean) => (extra ? `${formula} + extra - extra` : formula);
+/** An edit of the head of a chain: every line in every case hangs on it. */
+export function editLines(lineCount: number, caseCount: number) {
+  return edited(linesOf(lineCount, formulaOf), caseCount, "salt", lineCount);
+}
+
+/** An edit that the last ten of so many lines hang on. */
+export function editTen(lineCount: number) {
+  const lines = linesOf(lineCount, (i) => formulaOf(i) + (i === lineCount - 10 ? " + extra" : ""));
+  return edited(lines, 1, "extra", 10);
+}
+
+/** Opens a notebook of so many lines and waits until all are worked. */
+export async function openOnly(lineCount: number): Promise<void> {
+  const open = openLines(notebook({ asks: "How long is the chain?", lines: linesOf(lineCount, formulaOf) }));
+  await open.settled();
+  open.close();
+}
 
 /** The same graph of plain numbers on the bare runtime, driven by hand so that no frame is waited for. */
 export async function editNumbers(lineCount: number, caseCount: number) {
