@@ -1,5 +1,14 @@
-export { bathEnthalpy, fourth, simulateBath, waterBalance } from "./bath/index.ts";
+export {
+  bathEnthalpy,
+  cornersOf,
+  fourth,
+  longestPart,
+  simulateBath,
+  smallestTank,
+  waterBalance,
+} from "./bath/index.ts";
 export type * from "./bath/simulationTypes.ts";
+export type * from "./bath/sizing/types.ts";
 export type * from "./bath/types.ts";
 // The answer of a bath; that of a line keeps its name in lib/lines.
 export type { Answer } from "./bath/types.ts";
