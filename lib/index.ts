@@ -1,11 +1,21 @@
 export {
+  askFirst,
   bathEnthalpy,
+  bathToFill,
   cornersOf,
   fourth,
   longestPart,
+  madeOf,
+  neverOf,
+  plateOf,
   simulateBath,
   smallestTank,
+  tankHolds,
+  usualFreeboard,
   waterBalance,
+  waterHeatUp,
+  weightOnStand,
+  workTanks,
 } from "./bath/index.ts";
 export type * from "./bath/simulationTypes.ts";
 export type * from "./bath/sizing/types.ts";
