@@ -6,7 +6,6 @@ import {
   addBath,
   addRun,
   addSetup,
-  changeBath,
   changeRun,
   changeSettings,
   changeSetup,
@@ -22,12 +21,12 @@ import {
   removeItem,
   type ShopRecord,
   withFact,
-  withoutFact,
 } from "../../lib/record/index.ts";
 import { addedRow } from "./addedRow.ts";
 import { type HandRow, handHeading, isHandWritten, withRow } from "./handWriting.ts";
 import type { Shop } from "./keep.ts";
 import { carryEdits } from "./logRows.ts";
+import { withRunFact } from "./runFact.ts";
 
 const runOf = (record: ShopRecord, id: string): KeptRun | undefined => record.runs.find((run) => run.id === id);
 
@@ -135,22 +134,8 @@ export function setFact(
   was: string,
   line: Line | undefined,
 ): void {
-  const { text, known } = fact;
-  const change = ({ facts }: { readonly facts: Facts }) => ({
-    facts:
-      text === "" && !line ? withoutFact(facts, name) : withFact(facts, name, { text, ...(known ? { known } : {}) }),
-  });
   shop.change(
-    (record, moment) => {
-      const run = itemOf(record, "runs", id);
-      const changed = changeRun(record, id, change, moment.now);
-      const thing = line?.kind === "given" ? line.keptWith : undefined;
-      const setup = thing === "setup" && run?.setup ? itemOf(record, "setups", run.setup) : undefined;
-      const bath = thing === "bath" && run?.bath ? itemOf(record, "baths", run.bath) : undefined;
-      if (setup && !setup.invented) return changeSetup(changed, setup.id, change, moment.now);
-      if (bath && !bath.invented) return changeBath(changed, bath.id, change, moment.now);
-      return changed;
-    },
+    (record, moment) => withRunFact(record, moment, id, name, fact, line),
     `${name} was ${was === "" ? "blank" : was}`,
   );
 }

@@ -20,7 +20,21 @@ export interface LedgerProps {
   readonly busy: boolean;
   readonly change: (name: string, text: string) => void;
   readonly changeKnown: (name: string, known: Knowing) => void;
+  /** The line that is opened in its place. */
+  readonly inHand?: string | undefined;
+  readonly take?: (line: string | undefined) => void;
+  readonly panel?: (line: string) => unknown;
 }
+
+/** A line's name, which opens it in its place. */
+function nameOf(name: string, says: string, { inHand, take }: LedgerProps): TemplateResult {
+  if (!take) return html`<span>${says}</span>`;
+  const open = inHand === name;
+  return html`<span><button class="word name" type="button" aria-expanded=${open ? "true" : "false"} @click=${() => take(open ? undefined : name)}>${says}</button></span>`;
+}
+
+const panelOf = (name: string, { inHand, panel }: LedgerProps): TemplateResult | typeof nothing =>
+  inHand === name && panel ? html`<div class="opened">${panel(name)}</div>` : nothing;
 
 const waysOfKnowing: readonly Knowing[] = ["weighed", "measured", "guessed", "from the label", "published"];
 
@@ -54,12 +68,13 @@ function givenRow(name: string, line: Given, props: LedgerProps): TemplateResult
   const key = lineKey(name, line);
   const result = props.result(name);
   return html`<div class="line" data-kind="given">
-    <label for="given-${key}">${name}</label>
+    ${props.take ? nameOf(name, name, props) : html`<label for="given-${key}">${name}</label>`}
     <span class="value">${field({ name, line, fact: props.facts[name], result, system: props.system, typing: props.typing, change: (text) => props.change(name, text) })}</span>
     ${knownMark(name, line, props)}
     ${props.facts[name]?.carriedOver && props.facts[name].text !== "" ? html`<em class="note">carried over, check</em>` : nothing}
     ${stoppedNote(result, key)}
     ${line.about ? html`<span class="note">${line.about}</span>` : nothing}
+    ${panelOf(name, props)}
   </div>`;
 }
 
@@ -83,7 +98,7 @@ export function workedRow(name: string, line: Worked, props: LedgerProps): Templ
   const shown = shownIn(result);
   if (result.state === "not given" || (line.rare && !shown)) return nothing;
   if (!shown) {
-    return html`<div class="line" data-kind=${line.kind}><span>${name}</span><span class="value faint">${result.state === "working" ? "working" : "no number"}</span>${stoppedNote(result, key)}</div>`;
+    return html`<div class="line" data-kind=${line.kind}>${nameOf(name, name, props)}<span class="value faint">${result.state === "working" ? "working" : "no number"}</span>${stoppedNote(result, key)}${panelOf(name, props)}</div>`;
   }
   const { value, before } = shown;
   const unit = unitOf(line, props.system);
@@ -91,7 +106,7 @@ export function workedRow(name: string, line: Worked, props: LedgerProps): Templ
   const inWords = turned ? negate(value) : value;
   const number = written(inWords, unit, props.system).number;
   return html`<div class="line" data-kind=${line.kind}>
-    <span>${turned ? line.below : name}</span>
+    ${nameOf(name, (turned ? line.below : undefined) ?? name, props)}
     <span class="value ${before ? "before" : ""}">
       ${outputAs(key, value, number, "", props.busy || before)}
       <span class="tolerance">${line.plain ? nothing : spreadMark(inWords, unit, props.system)}</span>
@@ -101,6 +116,7 @@ export function workedRow(name: string, line: Worked, props: LedgerProps): Templ
     ${eitherSide(line, interval95(value))}
     ${line.caution ? html`<span class="note">${caution(line.caution)}</span>` : nothing}
     ${line.about ? html`<span class="note">${line.about}</span>` : nothing}
+    ${panelOf(name, props)}
   </div>`;
 }
 

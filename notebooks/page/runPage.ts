@@ -20,6 +20,9 @@ export interface RunPageProps extends WaysInProps {
   readonly ledger: Omit<LedgerProps, "lines" | "result">;
   readonly log: LogProps;
   readonly figures: readonly FigureProps[];
+  /** What stands in place of the ledgers, where other runs are beside; what can be done; what was said last. */
+  readonly lines: { readonly grid: unknown; readonly footer: unknown; readonly said: string };
+  readonly notes: unknown;
   readonly folds: readonly { readonly name: string; readonly finding: string; readonly body: unknown }[];
   readonly otherRuns: readonly KeptRun[];
   readonly show: (id: string) => void;
@@ -72,8 +75,11 @@ export function runPage(props: RunPageProps): TemplateResult {
     ${figures.map(figureShown)}
     <section class="sheet" id="lines" aria-labelledby="lines-title">
       <h2 id="lines-title">Lines</h2>
-      ${ledgers(lines)}
+      <p class="said-here" role="status">${props.lines.said}</p>
+      ${props.lines.grid ?? ledgers(lines)}
+      ${props.lines.footer}
     </section>
+    ${props.notes}
     ${logSection(props.log)}
     <div class="sheet folds">
       ${folds.map(

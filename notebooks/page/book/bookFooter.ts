@@ -18,6 +18,8 @@ export interface BookFooterProps {
   readonly asking: Asking;
   readonly search: Search | undefined;
   readonly setSearch: (search: Search | undefined) => void;
+  /** Its cases are runs, and the run that is open is their base. */
+  readonly runsOnly?: boolean;
   /** What else can be done with this notebook. */
   readonly more?: unknown;
 }
@@ -69,7 +71,7 @@ function formOf(props: BookFooterProps): unknown {
       attempt,
       close: shut,
     });
-  if (id === "case") return caseForm({ open, record, wrong, attempt, close: shut });
+  if (id === "case") return caseForm({ open, record, wrong, attempt, close: shut, runsOnly: props.runsOnly === true });
   if (id === "solve") return solveForm({ open, system, asking, search, tell: setSearch });
   if (id === "sweep") return figureForm(open, book, asking, "a sweep");
   if (id === "figure") return figureForm(open, book, asking);
@@ -86,8 +88,8 @@ export function bookFooter(props: BookFooterProps): TemplateResult {
       props.setSearch(undefined);
       asking.ask(asking.form === id ? undefined : id);
     }}>${says}</button> `;
-  const several = open.cases().length > 1;
-  return html`<p class="grid-actions">${actions.map(word)}${several ? word(["base", "another base"]) : nothing}${props.more ?? nothing}</p>
+  const several = open.cases().length > 1 && !props.runsOnly;
+  return html`<p class="grid-actions">${actions.map(([id, says]) => word([id, id === "case" && props.runsOnly ? "put another run beside it" : says]))}${several ? word(["base", "another base"]) : nothing}${props.more ?? nothing}</p>
     ${hiddenCases({ open, attempt: asking.attemptHere })}
     ${formOf(props)}`;
 }

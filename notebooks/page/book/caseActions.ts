@@ -51,3 +51,14 @@ export function hiddenCases({
       html`<button class="word" type="button" @click=${() => attempt(() => open.hideCase(name, false))}>show ${name}</button> `,
   )}</p>`;
 }
+
+/** The same where cases are runs: nothing of them is changed, only what stands beside what. */
+export function runActions({ open, name, attempt }: Omit<CaseActionsProps, "rename">): TemplateResult | typeof nothing {
+  const self = open.cases().find((one) => one.name === name);
+  if (!self || self.base) return nothing;
+  const word = (says: string, edit: () => void) =>
+    html`<button class="word" type="button" aria-label=${`${says}: ${name}`} @click=${() => attempt(edit)}>${says}</button>`;
+  return html`<details class="case-words"><summary aria-label=${`change the case ${name}`}><span class="word">change</span></summary><div>
+    ${word("open this run", () => open.setBase(name))} ${word("hide", () => open.hideCase(name, true))} ${word("put it away", () => open.removeCase(name))}
+  </div></details>`;
+}

@@ -69,10 +69,33 @@ export interface CaseFormProps {
   readonly wrong: string | undefined;
   readonly attempt: (edit: () => void) => void;
   readonly close: () => void;
+  /** Cases are runs, shown as they are. */
+  readonly runsOnly?: boolean;
+}
+
+/** Blanks for another run beside the one that is open. */
+function runForm({ open, record, wrong, attempt, close }: CaseFormProps): TemplateResult {
+  const runs = sources(record, open).filter(({ value }) => value.startsWith("run "));
+  if (runs.length === 0) return html`<p class="because" role="alert">There is no other run yet.</p>`;
+  return form({
+    id: "case",
+    title: "Put another run beside it",
+    blanks: choose("from", "run", runs),
+    does: "put it beside",
+    wrong,
+    take: (written) =>
+      attempt(() => {
+        const { from } = caseFrom(open, record, written("from"));
+        open.addCase(from?.says ?? "", from ? { from } : {});
+      }),
+    close,
+  });
 }
 
 /** Blanks for a new case: its name and what it starts from. */
-export function caseForm({ open, record, wrong, attempt, close }: CaseFormProps): TemplateResult {
+export function caseForm(props: CaseFormProps): TemplateResult {
+  const { open, record, wrong, attempt, close } = props;
+  if (props.runsOnly) return runForm(props);
   return form({
     id: "case",
     title: "Add a case",

@@ -163,6 +163,9 @@ function waiting({ share, stopped, stop, again }: SweepShown): TemplateResult | 
 
 const cache = new WeakMap<Sweeps, Map<string, { readonly key: string; readonly drawing: SVGSVGElement | undefined }>>();
 
+/** Whether a notebook has a figure of the maker's own. */
+export const hasOwnFigure = ({ figures = [] }: Notebook): boolean => figures.some((one) => typeof one !== "string");
+
 /** px at either side of the page, as its style has them: these figures stay within the sheet. */
 const marginAt = (page: number): number => (page <= 640 ? 16 : page <= 1000 ? 48 : 96);
 
