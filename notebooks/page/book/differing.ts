@@ -1,4 +1,5 @@
 import type { Line, Lines, Notebook, OwnGiven } from "../../../lib/lines/index.ts";
+import { same } from "../../../lib/record/index.ts";
 
 type Make = (open: Lines) => void;
 
@@ -32,16 +33,31 @@ function ownEdit(line: string, inCase: string, from: OwnGiven | undefined, to: O
   return (open) => open.set(line, { given: text, known }, inCase);
 }
 
+/** The same with what is understood written out: the first case is the base, a text alone is a reading. */
+function writtenOut(book: Notebook): Notebook {
+  if (!book.cases) return book;
+  const cases = Object.entries(book.cases).map(([name, own]) => {
+    const mine = Object.entries(own).map(([line, given]) => [
+      line,
+      typeof given === "string" ? { text: given } : given,
+    ]);
+    return [name, Object.fromEntries(mine)];
+  });
+  const [first] = Object.keys(book.cases);
+  const { base = first, ...rest } = book;
+  return { ...rest, cases: Object.fromEntries(cases), ...(base !== undefined && { base }) };
+}
+
 /**
  * The edits that lead from one notebook to another, so that only what differs is worked again.
  * @returns undefined where lines or cases were added, removed, renamed or moved: it must be opened anew.
  */
 export function differing(from: Notebook, to: Notebook): readonly Make[] | undefined {
-  const { lines: a, cases: b = {}, ...restA } = from;
-  const { lines: c, cases: d = {}, ...restB } = to;
+  const { lines: a, cases: b = {}, ...restA } = writtenOut(from);
+  const { lines: c, cases: d = {}, ...restB } = writtenOut(to);
   const { asks, name, figures, notes, answer, ...rest } = restB;
   const { asks: _1, name: _2, figures: _3, notes: _4, answer: _5, ...restBefore } = restA;
-  if (!alike(Object.keys(a), Object.keys(c)) || !alike(Object.keys(b), Object.keys(d)) || !alike(restBefore, rest))
+  if (!alike(Object.keys(a), Object.keys(c)) || !alike(Object.keys(b), Object.keys(d)) || !same(restBefore, rest))
     return undefined;
   const edits: (Make | undefined)[] = [];
   for (const [line, next] of Object.entries(c)) {
