@@ -84,7 +84,7 @@ export function runPlace(props: RunPlaceProps): {
     opened = {
       id: run.id,
       notebook,
-      own: runBook({ shop, opened: notebook, typing, answer: props.answer, redraw, ask: props.ask }),
+      own: runBook({ shop, vocabulary, opened: notebook, typing, answer: props.answer, redraw, ask: props.ask }),
     };
     Object.assign(passing, { inHand: undefined, wrong: undefined, drawn: rowsDrawn });
     return opened;

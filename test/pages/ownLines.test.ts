@@ -44,12 +44,29 @@ test("lines of the maker's own stand in One run, for every run, each with its ow
   await keepPicture(page, "one run, own lines");
 });
 
-test("every line of a ledger opens in its place, and ours stays as it is", async () => {
+test("every line of a ledger opens in its place: ours is read and stays, the maker's own is changed", async () => {
   const page = await openOneRun("site");
-  await page.locator("#lines").getByRole("button", { name: "boil-off", exact: true }).click();
-  const hand = page.locator("#lines .opened");
-  await hand.getByText("comes with").or(hand.locator("[name=formula]")).first().waitFor();
+  const before = await number(page, "boil_off");
+  const hand = page.locator("#lines .line-in-hand");
+  const opened = async (name: string) => {
+    await page.locator("#lines").getByRole("button", { name, exact: true }).first().click();
+    await hand.waitFor();
+  };
+  await opened("boil-off");
+  await hand.locator("input.writing").fill("boil-off of fitted bath * 2");
+  await hand.locator("input.writing").press("Enter");
+  await page.getByText("comes with One run").first().waitFor();
+  expect((await number(page, "boil_off")).value).toBe(before.value);
   await keepPicture(page, "one run, line opened");
+  await page.keyboard.press("Escape");
+  await add(page, "half of it", "worked", "boil-off / 2");
+  await expect.poll(async () => (await number(page, "half_of_it")).value).toBeCloseTo(before.value / 2, 12);
+  await opened("half of it");
+  await hand.locator("input.writing").fill("boil-off / 4");
+  await hand.locator("input.writing").press("Enter");
+  await expect.poll(async () => (await number(page, "half_of_it")).value).toBeCloseTo(before.value / 4, 12);
+  await page.getByRole("button", { name: "Undo: half of it was boil-off / 2" }).click();
+  await expect.poll(async () => (await number(page, "half_of_it")).value).toBeCloseTo(before.value / 2, 12);
 });
 
 test("another run is put beside the one that is open: a grid in place of the ledgers", async () => {

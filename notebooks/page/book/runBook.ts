@@ -1,9 +1,10 @@
 import { html, nothing } from "lit-html";
-import { foldName, type Notebook } from "../../../lib/lines/index.ts";
+import { foldName, functions, type Notebook, namesOf, type Vocabulary } from "../../../lib/lines/index.ts";
 import { type KeptRun, keyed, shown } from "../../../lib/record/index.ts";
 import type { FigureProps } from "../figureShown.ts";
 import { grid } from "../grid/grid.ts";
 import type { Place } from "../grid/types.ts";
+import { lineInHand } from "../inHand/lineInHand.ts";
 import type { Shop } from "../keep.ts";
 import type { LedgerProps } from "../ledgers.ts";
 import type { OpenedRun } from "../openedRun.ts";
@@ -12,7 +13,6 @@ import type { Typing } from "../Typing.ts";
 import { newAsking } from "./asking.ts";
 import { bookFooter } from "./bookFooter.ts";
 import { runActions } from "./caseActions.ts";
-import { linePanel } from "./linePanel.ts";
 import { hasOwnFigure, ownFigures } from "./ownFigures.ts";
 import type { Search } from "./solveForm.ts";
 import { Sweeps } from "./sweeps.ts";
@@ -21,6 +21,7 @@ import { notes } from "./texts.ts";
 export interface RunBookProps {
   readonly shop: Shop;
   readonly opened: OpenedRun;
+  readonly vocabulary: Vocabulary;
   readonly typing: Typing;
   readonly answer: () => string;
   readonly redraw: () => void;
@@ -37,7 +38,7 @@ export interface RunBook {
   readonly close: () => void;
 }
 
-export function runBook({ shop, opened, typing, answer, redraw, ask }: RunBookProps): RunBook {
+export function runBook({ shop, opened, vocabulary, typing, answer, redraw, ask }: RunBookProps): RunBook {
   const { open } = opened;
   const asking = newAsking(redraw);
   const sweeps = new Sweeps(open, redraw);
@@ -58,7 +59,19 @@ export function runBook({ shop, opened, typing, answer, redraw, ask }: RunBookPr
     inHand = next;
     redraw();
   };
-  const panel = (line: string) => linePanel({ open, line, asking, close: () => take(undefined) });
+  const panel = (line: string, inCase = ""): unknown =>
+    lineInHand({
+      open,
+      line,
+      inCase,
+      system: system(),
+      names: namesOf(open.names(), [...functions, ...vocabulary.functions]),
+      close: () => take(undefined),
+      goTo: (next) =>
+        open.line(next).hidden ? asking.says(`${next} is not among these lines`) : take({ line: next, inCase }),
+      says: asking.says,
+      redraw,
+    });
 
   /** The present run as the one case of a question of the maker's own, with all that stands here. */
   function copied(): Notebook {

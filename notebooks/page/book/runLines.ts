@@ -103,7 +103,7 @@ export function runLines(inner: Lines, place: RunPlace): Lines {
 
   function set(line: string, edit: Edit, inCase?: string): void {
     const found = inner.line(line);
-    if (found.kind !== "given" || "worked" in edit || "fitted" in edit) {
+    if (found.kind !== "given" || "worked" in edit || "fitted" in edit || "unit" in edit) {
       refuseOurs(line);
       ownEdit(() => inner.set(line, edit));
       return;
