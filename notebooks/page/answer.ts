@@ -3,7 +3,7 @@ import type { Clause, Line, Result } from "../../lib/lines/index.ts";
 import { formatLimit } from "../../lib/measure/index.ts";
 import { caution } from "./caution.ts";
 import { chooseClause, cutClause, type Piece } from "./clause.ts";
-import { output, outputAs, type System, shownIn, spreadMark, unitOf } from "./showValue.ts";
+import { output, outputAs, type System, shownIn, spreadMark, unitOfAmount } from "./showValue.ts";
 import { lineKey, unitInWords } from "./words.ts";
 
 export interface AnswerProps {
@@ -27,7 +27,7 @@ function number(name: string, bare: boolean, { lines, result, system, busy }: An
   const shown = shownIn(came);
   if (!line || !shown) return "…";
   const { value, before } = shown;
-  const unit = unitOf(line, system);
+  const unit = unitOfAmount(line, value, system);
   const key = lineKey(name, line);
   const grey = busy || before;
   const { plain, mark = "", safe } = line.kind === "given" ? {} : line;

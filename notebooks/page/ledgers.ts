@@ -5,7 +5,7 @@ import type { Knowing, Value } from "../../lib/measure/types.ts";
 import type { Fact } from "../../lib/record/index.ts";
 import { caution } from "./caution.ts";
 import { field } from "./field.ts";
-import { isValue, outputAs, type System, shownIn, spreadMark, unitOf, written } from "./showValue.ts";
+import { isValue, outputAs, type System, shownIn, spreadMark, unitOfAmount, written } from "./showValue.ts";
 import type { Typing } from "./Typing.ts";
 import { toldIn } from "./told.ts";
 import { toldDrawn } from "./toldDrawn.ts";
@@ -60,7 +60,7 @@ function knownMark(
       );
       if (picked) changeKnown(name, picked);
     }}>${waysOfKnowing.map((way) => html`<option value=${way} ?selected=${way === known}>${way}</option>`)}</select>
-    ${spreadMark(shown.value, shown.written?.unit ?? unitOf(line, system), system)}
+    ${spreadMark(shown.value, shown.written?.unit ?? unitOfAmount(line, shown.value, system), system)}
   </span>`;
 }
 
@@ -101,7 +101,7 @@ export function workedRow(name: string, line: Worked, props: LedgerProps): Templ
     return html`<div class="line" data-kind=${line.kind}>${nameOf(name, name, props)}<span class="value faint">${result.state === "working" ? "working" : "no number"}</span>${stoppedNote(result, key)}${panelOf(name, props)}</div>`;
   }
   const { value, before } = shown;
-  const unit = unitOf(line, props.system);
+  const unit = unitOfAmount(line, value, props.system);
   const turned = line.below !== undefined && value.value < 0;
   const inWords = turned ? negate(value) : value;
   const number = written(inWords, unit, props.system).number;

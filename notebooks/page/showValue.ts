@@ -2,11 +2,11 @@ import { html, nothing, type TemplateResult } from "lit-html";
 import { interval95 } from "../../lib/measure/index.ts";
 import type { Value } from "../../lib/measure/types.ts";
 
-import { evened, type System, unitOf, written } from "./writtenAs.ts";
+import { evened, type System, unitOf, unitOfAmount, written } from "./writtenAs.ts";
 
 export { isValue, shownIn, valueIn } from "./shownIn.ts";
 
-export { evened, type System, unitOf, written };
+export { evened, type System, unitOf, unitOfAmount, written };
 
 /** A spread beside its number: "±0.3", stacked where its sides differ, nothing where it is exact. */
 export function spreadMark(value: Value, unit: string, system: System): TemplateResult | typeof nothing {

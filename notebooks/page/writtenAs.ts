@@ -1,5 +1,5 @@
 import type { Given, Line, Worked } from "../../lib/lines/index.ts";
-import { formatWithSpread, interval95, type Shown } from "../../lib/measure/index.ts";
+import { formatWithSpread, interval95, kindOfDimension, type Shown, unitFor } from "../../lib/measure/index.ts";
 import type { Value } from "../../lib/measure/types.ts";
 
 export type System = "US" | "metric";
@@ -8,6 +8,13 @@ export type System = "US" | "metric";
 export function unitOf(line: Line, system: System): string {
   const { unit, metricUnit }: Given | Worked = line;
   return (system === "metric" ? (metricUnit ?? unit) : unit) ?? "";
+}
+
+/** The unit of a line's amount: its own, or the usual one of what it measures. "" where none is known. */
+export function unitOfAmount(line: Line, value: Value, system: System): string {
+  const own = unitOf(line, system);
+  const kind = own === "" ? kindOfDimension(value.dimension) : undefined;
+  return kind === undefined ? own : unitFor(kind, system);
 }
 
 /** Sides that differ by less than this share are shown as one ±, the wider of the two. */
@@ -28,5 +35,18 @@ export function written(value: Value, unit: string, system: System): Shown {
   const even = evened(value);
   const [low, high] = interval95(even);
   const wide = unit === "min" && Math.max(even.value - low, high - even.value) > 9 * 60;
-  return formatWithSpread(even, unit, { system, ...(wide ? { decimals: 0 } : {}) });
+  try {
+    return formatWithSpread(even, unit, { system, ...(wide ? { decimals: 0 } : {}) });
+  } catch {
+    // A unit of something else, or none for what this measures: the number in SI is better than none.
+    const [number, bottom, top] = [even.value, low, high].map((one) => String(Number(one.toPrecision(4))));
+    return {
+      number: number ?? "",
+      spread: "exactly",
+      unit: "",
+      low: bottom ?? "",
+      high: top ?? "",
+      text: number ?? "",
+    };
+  }
 }

@@ -1,14 +1,7 @@
 import type { Line } from "../../../lib/lines/index.ts";
-import { inUnit, kindOfDimension, standardUncertainty, unitFor } from "../../../lib/measure/index.ts";
+import { inUnit, standardUncertainty } from "../../../lib/measure/index.ts";
 import type { Value } from "../../../lib/measure/types.ts";
-
-/** The unit that a line's amount is written in: its own, or the usual one of what it measures. */
-export function unitOfAmount(line: Line, value: Value, system: "US" | "metric"): string {
-  const own = system === "metric" ? (line.metricUnit ?? line.unit) : line.unit;
-  if (own !== undefined) return own;
-  const kind = kindOfDimension(value.dimension);
-  return kind === undefined ? "" : unitFor(kind, system);
-}
+import { unitOfAmount } from "../writtenAs.ts";
 
 /**
  * An amount as a text that a given can keep: "42.31 ± 0.42 in". Its spread is the 95 % half-width; where it came from

@@ -5,8 +5,7 @@ import type { Value } from "../../../lib/measure/types.ts";
 import type { FigureProps } from "../figureShown.ts";
 import { pageWidth } from "../pageWidth.ts";
 import { saveDrawing } from "../saveDrawing.ts";
-import { type System, valueIn } from "../showValue.ts";
-import { unitOfAmount } from "./amountText.ts";
+import { type System, unitOfAmount, valueIn } from "../showValue.ts";
 import { wordsOf } from "./form.ts";
 import type { SweepShown, Sweeps } from "./sweeps.ts";
 

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
 import { tidyName } from "../../../lib/lines/index.ts";
 import { unitOf } from "../writtenAs.ts";
-import { setUnit } from "./edits.ts";
+import { refusal, setUnit } from "./edits.ts";
 import { type Hold, take } from "./hold.ts";
 import type { InHandProps } from "./types.ts";
 import { unitsOffered } from "./unitEdit.ts";
@@ -41,9 +41,9 @@ function changeUnit(props: InHandProps, hold: Hold, typed: string): void {
 }
 
 function remove({ open, line, says, close, redraw }: InHandProps): void {
-  close();
-  open.remove(line);
-  says(`${line} is removed; undo brings it back`);
+  const refused = refusal(() => open.remove(line));
+  if (refused === undefined) close();
+  says(refused ?? `${line} is removed; undo brings it back`);
   redraw();
 }
 

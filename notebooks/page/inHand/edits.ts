@@ -11,10 +11,21 @@ export function keptWords(open: Lines, line: string, inCase: string, what: strin
   return result.state === "stopped" ? `${kept}. It is stopped: ${result.says}` : kept;
 }
 
+/** Makes an edit; gives the reason where it is refused: a line that comes with a notebook stays as it is. */
+export function refusal(edit: () => void): string | undefined {
+  try {
+    edit();
+    return undefined;
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error);
+  }
+}
+
 /** Keeps a formula: it holds in every case. */
 export function keepFormula(open: Lines, line: string, inCase: string, formula: string): string {
   const { kind } = open.line(line);
-  open.set(line, kind === "fitted" ? { fitted: formula } : { worked: formula });
+  const refused = refusal(() => open.set(line, kind === "fitted" ? { fitted: formula } : { worked: formula }));
+  if (refused !== undefined) return `not kept: ${refused}`;
   return keptWords(open, line, inCase, formula, open.cases().length > 1 ? " in every case" : "");
 }
 
@@ -32,12 +43,15 @@ export function keepGiven(
   const text = given(open.line(line), typed, system);
   const known = knownOf(open, line, inCase);
   const edit = { given: text, ...(known !== undefined && { known }) };
-  if (inCase === "" || !everywhere) open.set(line, edit, inCase);
-  else
-    open.together(`${line} was set in every case`, () => {
-      for (const { name } of open.cases()) if (open.own(line, name)) open.putBack(line, name);
-      open.set(line, edit);
-    });
+  const refused = refusal(() => {
+    if (inCase === "" || !everywhere) open.set(line, edit, inCase);
+    else
+      open.together(`${line} was set in every case`, () => {
+        for (const { name } of open.cases()) if (open.own(line, name)) open.putBack(line, name);
+        open.set(line, edit);
+      });
+  });
+  if (refused !== undefined) return `not kept: ${refused}`;
   return keptWords(
     open,
     line,
@@ -67,13 +81,14 @@ export function setUnit(open: Lines, name: string, typed: string, system: System
   const results = open.cases().map((one) => open.result(name, one.name));
   const change = unitEdit(line, typed, system, results);
   if ("wrong" in change) return change.wrong;
-  if (line.kind !== "given") open.set(name, change.edit);
-  else
-    open.together(`unit of ${name} was ${unitOf(line, system) || "the usual one"}`, () => {
-      writeUnits(open, name, line);
-      open.set(name, change.edit);
-    });
-  return undefined;
+  return refusal(() => {
+    if (line.kind !== "given") open.set(name, change.edit);
+    else
+      open.together(`unit of ${name} was ${unitOf(line, system) || "the usual one"}`, () => {
+        writeUnits(open, name, line);
+        open.set(name, change.edit);
+      });
+  });
 }
 
 function writeUnits(open: Lines, name: string, { text, unit = "", known, choices, takes }: Given): void {
