@@ -17,6 +17,7 @@ export {
   weightOnStand,
   workTanks,
 } from "./bath/index.ts";
+export * from "./bath/plan/index.ts";
 export type * from "./bath/simulationTypes.ts";
 export type * from "./bath/sizing/types.ts";
 export type * from "./bath/types.ts";

@@ -27,3 +27,4 @@ export { unitSpellings } from "./unitNames.ts";
 export { unitTable } from "./unitTable.ts";
 export { waterByVolume } from "./water.ts";
 export { widthFrom } from "./widthFrom.ts";
+export { winsOver } from "./winsOver.ts";
