@@ -16,6 +16,8 @@ export { meaningOfSpread, type StandAloneOptions, standAlone } from "./standAlon
 export { sweepDrawn } from "./sweepDrawn.ts";
 export { sweepDrawnFinding } from "./sweepDrawnFinding.ts";
 export { tankDrawn, tankDrawnFinding } from "./tankDrawn.ts";
+export { tankPlan } from "./tankPlan.ts";
+export { tankPlanFinding } from "./tankPlanFinding.ts";
 export { toldBar, toldBarFinding } from "./toldBar.ts";
 export type * from "./types.ts";
 export { waterGone } from "./waterGone.ts";

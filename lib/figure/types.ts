@@ -163,6 +163,28 @@ export interface TankDrawnData {
   readonly scaleLength?: number;
 }
 
+/** Inside measures of a tank, its liquid and a part in it, m. */
+export interface TankPlanData {
+  readonly length: number;
+  readonly width: number;
+  /** Of the liquid. */
+  readonly depth: number;
+  /** Of the wall above the liquid; not drawn where absent. */
+  readonly freeboard?: number;
+  /** Kept free along walls, bottom and surface; none where absent. */
+  readonly clearance?: number;
+  readonly part?: {
+    readonly length: number;
+    readonly width: number;
+    readonly thickness: number;
+    /** How it lies, in words: "along the diagonal of the floor". */
+    readonly lies?: string;
+    /** Eight, from a corner of the tank's bottom: along its length, across its width, up; bits 1, 2, 4 of the place say
+     * which end of the part's length, width, thickness. */
+    readonly corners: readonly (readonly [x: number, y: number, z: number])[];
+  };
+}
+
 /** Heat over the time of the figure: J, with the 95 % limits in J. Below 0 it came out of that thing. */
 export interface HeatAmount {
   readonly value: number;
