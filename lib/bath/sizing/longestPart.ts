@@ -1,6 +1,7 @@
 import { needNumber } from "../../physics/needNumber.ts";
+import { leaningBar } from "./leaningBar.ts";
 import { type BarAcross, longestBar } from "./longestBar.ts";
-import { type Axis, poseOf, type Turned } from "./pose.ts";
+import { type Axis, laid, poseOf, type Turned } from "./pose.ts";
 import type { LiquidBox, LongestPart, Pose, Way } from "./types.ts";
 
 /** The three planes of a tank. */
@@ -21,9 +22,9 @@ interface Found {
  * and thickness stand whichever way up gives most.
  *
  * The first three are exact. The last is a safe bound: its pose lies inside, but a longer one is not ruled out. The bar
- * is turned in one plane and then tilted out of it, the best of all planes and ways up; for thin bars that is the best
- * there is (what rolling a bar about its own length costs is concave between such poses), for thick ones no search beat
- * it. A real part with a guard, a bend or a sight needs room besides.
+ * is turned in one plane and then tilted out of it, the best of all planes and ways up. For thin bars that is the best
+ * there is (what rolling a bar about its own length costs is concave between such poses). Plates wider than the shallowest
+ * side are searched for at every lean besides. A real part with a guard, a bend or a sight needs room besides.
  *
  * @param tank inside length and width and the working depth (of the liquid, not of the wall), m; each 0 to 100
  * @param bar width and thickness, m; each 0 to 100
@@ -64,12 +65,18 @@ export function longestPart(
     const one = found[way];
     if (one) poses[way] = poseOf(tank, { ...bar, length: one.length }, clearance, one.turned);
   }
-  const lengthOf = (one: Found | undefined) => one?.length ?? 0;
+  // A plate wider than a side of the room may do better leaning, which no closed form here covers.
+  const leaning =
+    Math.max(bar.width, bar.thickness) > Math.min(...room) ? leaningBar(room, bar.width, bar.thickness) : undefined;
+  if (leaning && leaning.length > (found.spaceDiagonal?.length ?? 0) * (1 + 1e-6)) {
+    poses.spaceDiagonal = laid(tank, { ...bar, ...leaning }, clearance);
+  }
+  const lengthOf = (way: Way) => poses[way]?.length ?? 0;
   return {
-    straight: lengthOf(straight),
-    floorDiagonal: lengthOf(floorDiagonal),
-    tilted: lengthOf(tilted),
-    spaceDiagonal: lengthOf(found.spaceDiagonal),
+    straight: lengthOf("straight"),
+    floorDiagonal: lengthOf("floorDiagonal"),
+    tilted: lengthOf("tilted"),
+    spaceDiagonal: lengthOf("spaceDiagonal"),
     poses,
   };
 }

@@ -35,9 +35,13 @@ export function poseOf(tank: LiquidBox, part: PartSize, clearance: number, turne
   const beside = mix(-Math.sin(turn), unit(i), cos(turn), unit(j));
   const along = mix(cos(tilt), level, Math.sin(tilt), unit(k));
   const third = mix(-Math.sin(tilt), level, cos(tilt), unit(k));
-  const lying = { ...part, along, widthwise: flat ? beside : third, thickwise: flat ? third : beside };
-  const half = extentOf(lying)[2] / 2;
-  return { ...lying, middle: [tank.length / 2, tank.width / 2, clearance + half] };
+  return laid(tank, { ...part, along, widthwise: flat ? beside : third, thickwise: flat ? third : beside }, clearance);
+}
+
+/** A bar of these directions, in the middle of length and width, its lowest corner `clearance` above the bottom. */
+export function laid(tank: LiquidBox, bar: Omit<Pose, "middle">, clearance: number): Pose {
+  const half = extentOf(bar)[2] / 2;
+  return { ...bar, middle: [tank.length / 2, tank.width / 2, clearance + half] };
 }
 
 /** Sizes of the upright box round a bar, m. */

@@ -17,7 +17,8 @@ interface Tried {
  * smaller than the part), and the other ways come to the same; the diagonals pay where width and depth are held, or
  * where the length is what matters. Length counts for the fire: each burner heats a stretch of it.
  *
- * The first three are exact, the last is the best of the poses that `longestPart` knows. Of equal tanks the one with
+ * The first three are exact, the last is the best of the poses that are turned in one plane and tilted
+ * out of it (a plate that leans besides might do with a little less). Of equal tanks the one with
  * the smaller surface.
  *
  * @param part m, each 0 to 100
