@@ -89,7 +89,7 @@ export function bookFooter(props: BookFooterProps): TemplateResult {
       asking.ask(asking.form === id ? undefined : id);
     }}>${says}</button> `;
   const several = open.cases().length > 1 && !props.runsOnly;
-  return html`<p class="grid-actions">${actions.map(([id, says]) => word([id, id === "case" && props.runsOnly ? "put another run beside it" : says]))}${several ? word(["base", "another base"]) : nothing}${props.more ?? nothing}</p>
+  return html`<div class="book-footer"><p class="grid-actions">${actions.map(([id, says]) => word([id, id === "case" && props.runsOnly ? "put another run beside it" : says]))}${several ? word(["base", "another base"]) : nothing}${props.more ?? nothing}</p>
     ${hiddenCases({ open, attempt: asking.attemptHere })}
-    ${formOf(props)}`;
+    ${formOf(props)}</div>`;
 }

@@ -45,7 +45,7 @@ export function questionList(props: QuestionListProps): TemplateResult {
   const { place, own, openId, asking, throwAway } = props;
   const open = own.find(({ id }) => id === openId);
   return html`<nav class="own-questions" aria-label="My questions"><ul>
-      ${own.map(
+      ${(own.length > 1 ? own : []).map(
         ({ id, name, invented }) =>
           html`<li><a href=${`${routeOf(place)}/${encodeURIComponent(id)}`} aria-current=${id === openId ? "page" : nothing}>${name}</a>${invented ? html` <span class="boxed">Invented data</span>` : nothing}</li>`,
       )}
