@@ -47,7 +47,7 @@ export function unmark(root: Element, props: GridProps): void {
 
 /** Shows which places are marked, for eyes and for screen readers. */
 export function showMarks(root: Element, props: GridProps): void {
-  for (const cell of root.querySelectorAll("[aria-selected]")) cell.removeAttribute("aria-selected");
+  for (const cell of root.querySelectorAll("[data-at][aria-selected]")) cell.removeAttribute("aria-selected");
   if (!marked(props)) return;
   const block = blockOf(root, props);
   const [lines, cases] = [new Set(block?.lines), new Set(block?.cases)];

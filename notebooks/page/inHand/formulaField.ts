@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
 import type { Completion } from "../../../lib/lines/index.ts";
-import { checked } from "./checked.ts";
+import { checked, type Wrong } from "./checked.ts";
 import { keepFormula } from "./edits.ts";
 import { type Hold, letGo } from "./hold.ts";
 import { offers, taken, takesFirst } from "./offers.ts";
@@ -90,7 +90,7 @@ function onKey(event: KeyboardEvent, field: Field): void {
   event.stopPropagation();
 }
 
-function onInput({ target }: Event, { props, hold }: Field): void {
+function onInput({ target }: Event, props: InHandProps, hold: Hold): void {
   if (!(target instanceof HTMLInputElement)) return;
   hold.draft = target.value;
   hold.caret = target.selectionStart ?? target.value.length;
@@ -100,26 +100,26 @@ function onInput({ target }: Event, { props, hold }: Field): void {
 }
 
 /** The caret was moved: what is offered goes with it. */
-function onMove({ target }: Event, { props, hold }: Field): void {
+function onMove({ target }: Event, props: InHandProps, hold: Hold): void {
   if (!(target instanceof HTMLInputElement) || (target.selectionStart ?? 0) === hold.caret) return;
   hold.caret = target.selectionStart ?? 0;
   if (hold.listed) props.redraw();
 }
 
-function onLeave(event: FocusEvent, { props, hold }: Field): void {
+function onLeave(event: FocusEvent, props: InHandProps, hold: Hold): void {
   if (!hold.listed) return;
   if (event.relatedTarget instanceof Element && event.relatedTarget.closest(`#${listId}`)) return;
   hold.listed = false;
   props.redraw();
 }
 
-function list(field: Field): TemplateResult {
-  const { found, at } = field;
+function list({ props, hold, found, at }: Field): TemplateResult {
   return html`<ul role="listbox" id=${listId} class="offers" aria-label="What could be written here" ?hidden=${found.length === 0}>
     ${found.map(
       (one, place) => html`<li role="option" id=${optionId(place)} aria-selected=${place === at ? "true" : "false"}
         @pointerdown=${(event: Event) => event.preventDefault()}
         @click=${() => {
+          const field = fieldOf(props, hold);
           const next = taken(field.text, one);
           write(field, next.text, next.caret);
         }}><span class="offer">${one.name}</span> <span class="faint">${one.says}</span></li>`,
@@ -127,12 +127,21 @@ function list(field: Field): TemplateResult {
   </ul>`;
 }
 
+/** What is wrong, unless it is that a name is not written to its end: what it could be stands there already. */
+function errorShown({ props, text, found }: Field): Wrong | undefined {
+  const wrong = checked(props.open, props.line, text, props.names);
+  const [first] = found;
+  return first && wrong?.at !== undefined && wrong.at >= first.from ? undefined : wrong;
+}
+
 /** The formula of the line in hand in a text field, with what could be written and what is wrong as it is typed. */
 export function formulaField(props: InHandProps, hold: Hold): TemplateResult {
-  const field = fieldOf(props, hold);
+  // The page is drawn once a frame: what was typed since counts too.
+  const now = (): Field => fieldOf(props, hold);
+  const field = now();
   const { kept, text, found, at } = field;
   const changed = text !== kept;
-  const wrong = changed ? checked(props.open, props.line, text, props.names) : undefined;
+  const wrong = changed ? errorShown(field) : undefined;
   const everywhere = props.open.cases().length > 1 ? " in every case" : "";
   return html`<div class="formula">
     <label for=${inputId}><span class="called">${props.line}</span> is</label>
@@ -141,15 +150,15 @@ export function formulaField(props: InHandProps, hold: Hold): TemplateResult {
       aria-activedescendant=${at >= 0 ? optionId(at) : nothing}
       aria-invalid=${wrong ? "true" : "false"} aria-describedby=${wrong ? "in-hand-wrong in-hand-keys" : "in-hand-keys"}
       .value=${live(text)}
-      @input=${(event: Event) => onInput(event, field)}
-      @keydown=${(event: KeyboardEvent) => onKey(event, field)}
-      @keyup=${(event: Event) => onMove(event, field)}
-      @click=${(event: Event) => onMove(event, field)}
-      @focusout=${(event: FocusEvent) => onLeave(event, field)} />
+      @input=${(event: Event) => onInput(event, props, hold)}
+      @keydown=${(event: KeyboardEvent) => onKey(event, now())}
+      @keyup=${(event: Event) => onMove(event, props, hold)}
+      @click=${(event: Event) => onMove(event, props, hold)}
+      @focusout=${(event: FocusEvent) => onLeave(event, props, hold)} />
     ${list(field)}
-    <div aria-live="polite">${wrong ? wrongShown("in-hand-wrong", text, wrong, (next) => write(field, next, next.length)) : nothing}</div>
+    <div aria-live="polite">${wrong ? wrongShown("in-hand-wrong", text, wrong, (next) => write(now(), next, next.length)) : nothing}</div>
     <p class="small faint keys" id="in-hand-keys">${changed ? html`<span>Was ${kept}.</span> ` : nothing}<span class="by-key">Enter keeps it${everywhere}. Esc puts it back.</span></p>
-    <p class="does"><button class="word" type="button" @click=${() => keep(field)}>keep${everywhere}</button>
-      <button class="word" type="button" ?disabled=${!changed} @click=${() => putBack(field)}>put back</button></p>
+    <p class="does"><button class="word" type="button" @click=${() => keep(now())}>keep${everywhere}</button>
+      <button class="word" type="button" ?disabled=${!changed} @click=${() => putBack(now())}>put back</button></p>
   </div>`;
 }

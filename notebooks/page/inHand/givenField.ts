@@ -86,14 +86,16 @@ export function givenField(props: InHandProps, hold: Hold, line: Given): Templat
   const changed = text !== kept;
   const own = inCase !== "" && open.own(name, inCase) !== undefined;
   const alone = inCase === "";
+  // The page is drawn once a frame: what was typed since counts too.
+  const now = (): string => hold.draft ?? open.text(name, inCase);
   return html`<div class="formula">
     <label for="in-hand-given"><span class="called">${name}</span>${alone ? nothing : html` of ${inCase}`} is</label>
     ${blank(props, hold, line, kept)}
     ${knownField(props, line)}
     <p class="small faint keys" id="in-hand-keys">${changed ? html`<span>Was ${kept || "not given"}.</span> ` : nothing}<span>${whose(open, name, inCase)}</span>
       ${line.choices ? nothing : html`<span class="by-key">Enter keeps it${alone ? "" : ` for ${inCase} alone, Ctrl+Enter in every case`}. Esc puts it back.</span>`}</p>
-    <p class="does">${line.choices ? nothing : html`<button class="word" type="button" @click=${() => keep(props, hold, text, false)}>${alone ? "keep" : `keep for ${inCase}`}</button>`}
-      ${alone ? nothing : html`<button class="word" type="button" @click=${() => keep(props, hold, text, true)}>keep in every case</button>`}
+    <p class="does">${line.choices ? nothing : html`<button class="word" type="button" @click=${() => keep(props, hold, now(), false)}>${alone ? "keep" : `keep for ${inCase}`}</button>`}
+      ${alone ? nothing : html`<button class="word" type="button" @click=${() => keep(props, hold, now(), true)}>keep in every case</button>`}
       ${
         own
           ? html`<button class="word" type="button" @click=${() => {

@@ -6,9 +6,11 @@ const named = 4;
 /** A share that rounds to nothing is not worth a name. */
 const least = 0.005;
 
+const percentSign = "\u00a0%";
+
 const percent = (share: number): string => {
-  if (share > 0.995 && share < 1) return "over 99 %";
-  return share < least ? "under 1 %" : `${Math.round(100 * share)} %`;
+  if (share > 0.995 && share < 1) return `over 99${percentSign}`;
+  return share < least ? `under 1${percentSign}` : `${Math.round(100 * share)}${percentSign}`;
 };
 
 /** What a value's width comes from: "heat into the bath 71 %, cup 22 %, the rest 7 %", the largest first. */

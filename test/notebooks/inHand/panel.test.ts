@@ -94,12 +94,12 @@ test.each([
   ],
   [new Map(), "none: it is exact"],
 ])("what a width comes from, by the squares of its parts (JCGM 100:2008, 5.1.2)", (components, wanted) => {
-  expect(widthWords({ value: 1, dimension: {}, components })).toBe(wanted);
+  expect(plain(widthWords({ value: 1, dimension: {}, components }))).toBe(wanted);
 });
 
 test("an exact value says so; one that only has an interval says that its sources are not known", () => {
   expect(widthWords(exact(3, {}))).toBe("none: it is exact");
-  expect(widthWords(measuredValue(3, 0.1, {}, "scale"))).toBe("scale 100 %");
+  expect(plain(widthWords(measuredValue(3, 0.1, {}, "scale")))).toBe("scale 100 %");
   expect(widthWords({ ...exact(3, {}), interval95: [2, 5] })).toBe("not told apart by source");
 });
 

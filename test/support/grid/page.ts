@@ -3,15 +3,17 @@ import "../../../notebooks/page/style/type.css";
 import "../../../notebooks/page/style/page.css";
 import "../../../notebooks/page/style/ledger.css";
 import "../../../notebooks/page/style/grid.css";
-import { html, render } from "lit-html";
-import { openLines } from "../../../lib/lines/index.ts";
+import "../../../notebooks/page/style/inHand.css";
+import { render } from "lit-html";
+import { functions, namesOf, openLines } from "../../../lib/lines/index.ts";
 import { drawSoon } from "../../../notebooks/page/drawSoon.ts";
 import { grid } from "../../../notebooks/page/grid/grid.ts";
 import type { Place } from "../../../notebooks/page/grid/types.ts";
+import { lineInHand } from "../../../notebooks/page/inHand/lineInHand.ts";
 import { Typing } from "../../../notebooks/page/Typing.ts";
 import { longBook, slowWords, tanks } from "./books.ts";
 
-/** A page with nothing but a grid, for tests: what the whole page hands to it is kept in a few variables here. */
+/** A page with nothing but a grid and its line in hand, for tests: what the whole page hands to it is kept in a few variables here. */
 const root = document.querySelector<HTMLElement>("#page");
 const said = document.querySelector<HTMLElement>("#said");
 if (!root || !said) throw new Error("missing #page or #said; the page's own HTML has them");
@@ -25,8 +27,16 @@ let drawn = 0;
 const redraw = drawSoon(draw);
 const typing = new Typing(redraw);
 
+const say = (words: string): void => {
+  if (said) said.textContent = words;
+};
+const take = (place: Place | undefined): void => {
+  inHand = place;
+  redraw();
+};
+
 function draw(): void {
-  if (!root || !said) return;
+  if (!root) return;
   drawn += 1;
   render(
     grid({
@@ -39,15 +49,20 @@ function draw(): void {
         redraw();
       },
       inHand,
-      take: (place) => {
-        inHand = place;
-        redraw();
-      },
+      take,
       panel: (line, inCase) =>
-        html`<p>${line} in ${inCase}: <input aria-label="formula of ${line}" .value=${open.text(line, inCase)} /></p>`,
-      says: (words) => {
-        said.textContent = words;
-      },
+        lineInHand({
+          open,
+          line,
+          inCase,
+          system: "US",
+          names: namesOf(open.names(), [...functions, ...slowWords.functions]),
+          close: () => take(undefined),
+          goTo: (next) => take({ line: next, inCase }),
+          says: say,
+          redraw,
+        }),
+      says: say,
       caseActions: () => "",
       redraw,
     }),
