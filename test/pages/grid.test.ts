@@ -146,10 +146,8 @@ test("Enter opens a worked line in its place; Esc closes it and the focus is bac
   const page = await openGrid();
   await cell(page, "twice the depth", "Longer tank").focus();
   await press(page, "Enter");
-  await page.locator(".panel input").waitFor();
-  expect(await page.evaluate(() => document.activeElement?.getAttribute("aria-label"))).toBe(
-    "formula of twice the depth",
-  );
+  await page.getByRole("combobox", { name: "twice the depth is" }).waitFor();
+  expect(await page.evaluate(() => document.activeElement?.id)).toBe("in-hand-formula");
   expect(await page.locator('[data-name="depth"] .relation').textContent()).toBe("feeds");
   await press(page, "Escape");
   await page.locator(".panel").waitFor({ state: "detached" });

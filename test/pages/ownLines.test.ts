@@ -58,7 +58,11 @@ test("every line of a ledger opens in its place: ours is read and stays, the mak
   await page.getByText("comes with One run").first().waitFor();
   expect((await number(page, "boil_off")).value).toBe(before.value);
   await keepPicture(page, "one run, line opened");
+  // What was refused is still there to be read; the first Esc puts it back, the next closes the line.
+  expect(await hand.locator("input.writing").inputValue()).toBe("boil-off of fitted bath * 2");
   await page.keyboard.press("Escape");
+  await page.keyboard.press("Escape");
+  await hand.waitFor({ state: "detached" });
   await add(page, "half of it", "worked", "boil-off / 2");
   await expect.poll(async () => (await number(page, "half_of_it")).value).toBeCloseTo(before.value / 2, 12);
   await opened("half of it");

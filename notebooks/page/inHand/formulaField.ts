@@ -50,12 +50,12 @@ function write({ props, hold }: Field, text: string, caret: number): void {
   input.setSelectionRange(caret, caret);
 }
 
-function keep(field: Field): void {
-  const { props, hold, kept, text } = field;
+function keep({ props, hold, kept, text }: Field): void {
   const { open, line, inCase, says, redraw } = props;
-  letGo(hold);
-  if (text !== kept) says(keepFormula(open, line, inCase, text));
-  else says("nothing was changed");
+  says(text === kept ? "nothing was changed" : keepFormula(open, line, inCase, text));
+  hold.listed = false;
+  // What was refused stays to be read and mended.
+  if (open.text(line) === text) letGo(hold);
   redraw();
 }
 
