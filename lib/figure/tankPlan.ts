@@ -3,7 +3,7 @@ import { assertFinite, assertWidth } from "./finite.ts";
 import { linePath, svg } from "./svg.ts";
 import { lengthText } from "./tankDrawn.ts";
 import { barFaces, type View } from "./tankPlanFaces.ts";
-import { tankPlanFinding } from "./tankPlanFinding.ts";
+import { partSaid, tankPlanFinding, wallSaid } from "./tankPlanFinding.ts";
 import { textWidth } from "./textWidth.ts";
 import type { FigureOptions, TankPlanData } from "./types.ts";
 import { wrapped } from "./wrapped.ts";
@@ -44,7 +44,10 @@ export function tankPlan(data: TankPlanData, options: FigureOptions): SVGSVGElem
   const below = bottom + 26;
   const acrossText = text(data.length);
   const fits = right - left > textWidth(acrossText, size) + 44;
-  const foot = wrapped(tankPlanFinding(data, options).split(". ").slice(1).join(". "), size, whole - 4);
+  // Where the wall above the liquid is too low for its own dimension the words below say it.
+  const showsFreeboard = surface - brim > size * 1.4 && (bottom - brim) / 2 > size * 1.2;
+  const wallWords = freeboard > 0 && !showsFreeboard ? `${wallSaid(freeboard, options)} ` : "";
+  const foot = wrapped(wallWords + partSaid(data, options), size, whole - 4);
   const footTop = below + size * 0.6 + (fits ? 4 : size + 8) + size * 1.5;
   const height = footTop + foot.length * size * 1.4 - size * 0.8;
 
@@ -108,8 +111,6 @@ export function tankPlan(data: TankPlanData, options: FigureOptions): SVGSVGElem
     ...dimensionLine(document, [right + 16, from], [right + 16, to], 0),
     label(right + 26, (from + to) / 2 + size * 0.35, "start", text(metres)),
   ];
-  // Where the wall above the liquid is too low for its own dimension the words below say it.
-  const showsFreeboard = surface - brim > size * 1.4 && (bottom - brim) / 2 > size * 1.2;
   const root = svg(
     document,
     "svg",

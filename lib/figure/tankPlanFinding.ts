@@ -9,12 +9,21 @@ import type { FigureOptions, TankPlanData } from "./types.ts";
  */
 export function tankPlanFinding(data: TankPlanData, options: Pick<FigureOptions, "system">): string {
   const text = (metres: number) => lengthText(metres, options.system);
-  const said = [`Tank ${text(data.length)} long and ${text(data.width)} wide inside, liquid ${text(data.depth)} deep.`];
-  if (data.freeboard) said.push(`The wall rises ${text(data.freeboard)} above the liquid.`);
-  const { part, clearance = 0 } = data;
-  if (!part) return [...said, "No part is drawn."].join(" ");
+  const { length, width, depth, freeboard } = data;
+  const tank = `Tank ${text(length)} long and ${text(width)} wide inside, liquid ${text(depth)} deep.`;
+  return [tank, ...(freeboard ? [wallSaid(freeboard, options)] : []), partSaid(data, options)].join(" ");
+}
+
+/** How high the wall stands. */
+export function wallSaid(freeboard: number, { system }: Pick<FigureOptions, "system">): string {
+  return `The wall rises ${lengthText(freeboard, system)} above the liquid.`;
+}
+
+/** The part, how it lies, and what is kept clear. */
+export function partSaid({ part, clearance = 0 }: TankPlanData, { system }: Pick<FigureOptions, "system">): string {
+  if (!part) return "No part is drawn.";
+  const [length, width, thickness] = [part.length, part.width, part.thickness].map((one) => lengthText(one, system));
   const lies = part.lies ? `, ${part.lies}` : "";
-  said.push(`Part ${text(part.length)} long, ${text(part.width)} wide, ${text(part.thickness)} thick${lies}.`);
-  if (clearance > 0) said.push(`Dashed: ${text(clearance)} clear of walls, bottom and surface.`);
-  return said.join(" ");
+  const clear = clearance > 0 ? ` Dashed: ${lengthText(clearance, system)} clear of walls, bottom and surface.` : "";
+  return `Part ${length} long, ${width} wide, ${thickness} thick${lies}.${clear}`;
 }

@@ -114,3 +114,9 @@ test("tankPlan keeps its words apart and inside for any tank", () => {
     }),
   );
 });
+
+test("a wall too low for its own dimension is said below, once", () => {
+  const said = (freeboard: number) => words(draw({ ...tank, freeboard })).join(" ");
+  expect(said(0.009525)).toContain("The wall rises ⅜ in above the liquid.");
+  expect(said(0.1016)).not.toContain("The wall rises");
+});
