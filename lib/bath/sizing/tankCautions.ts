@@ -20,11 +20,11 @@ export const madeOf: readonly Caution[] = [
   { what: "Mild or black steel, welded, is what shops use; nothing plated or painted inside.", source: practice },
   {
     what: "Welded carbon steel can crack at its welds in hot caustic: about 150 °F is given as safe without more, and a bath is far hotter. Ask a welding engineer about stress relief; look the seams over before each firing, and keep a steel tray under the tank that holds all of it.",
-    source: "an online corrosion dictionary's article on caustic soda (read)",
+    source: "an online corrosion dictionary's article on caustic soda (read in part)",
   },
   {
-    what: "Stainless steel cracks in hot caustic too: about 250 °F is given as its limit, below a bath's heat.",
-    source: "an online corrosion dictionary's article on caustic soda (read)",
+    what: "Stainless steel is attacked too, and can crack: trouble is told of from about 250 °F, below a bath's heat.",
+    source: "an online corrosion dictionary's article on caustic soda (read in part); that it cracks from memory",
   },
   { what: "How thick a plate must be, no source here says.", source: "none was found" },
 ];
@@ -37,7 +37,7 @@ export const askFirst: readonly Caution[] = [
     source: practice,
   },
   {
-    what: "Welding on a tank that has held caustic: empty, neutralise, rinse and dry it first; a competent welder decides.",
+    what: "Welding on a tank that has held caustic: empty it, rinse it with much water and dry it first, never with acid (nitrite gives off poisonous gas); a competent welder decides.",
     source: practice,
   },
   {
