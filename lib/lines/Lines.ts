@@ -2,6 +2,7 @@ import type { Knowing } from "../measure/types.ts";
 import type { Answer } from "./Answer.ts";
 import type { Solved } from "./solved.ts";
 import type { SweepOptions, Swept } from "./swept.ts";
+import type { TrialOptions, Tried } from "./Trial.ts";
 import type { CaseFrom, Line, Notebook, OwnGiven, Result, Value, Vocabulary } from "./types.ts";
 
 /** What a line can be set to: another text, another formula, another unit to be shown in, or a thing that no text can hold (a log). */
@@ -77,6 +78,13 @@ export interface Lines {
   solve(line: string, wanted: string | Value, by: string, inCase?: string): Promise<Solved>;
   /** Works a line for many amounts of one given, in each case asked for. */
   sweep(line: string, by: string, options: SweepOptions): Promise<readonly Swept[]>;
+  /**
+   * Works a line anew for many draws of all that it rests on (JCGM 101:2008), says whether the linear answer is good
+   * enough, and what to show where it is not.
+   */
+  trial(line: string, inCase?: string, options?: TrialOptions): Promise<Tried>;
+  /** A cheap look whether a trial is worth its time: false where the linear answer may not do. */
+  isStraight(line: string, inCase?: string): Promise<boolean>;
   /** Changes what the notebook asks, its figures or its notes; undone like any edit. */
   setRest(was: string, rest: Partial<Pick<Notebook, "asks" | "name" | "figures" | "notes" | "answer">>): void;
   /** Adds a line at the end, or behind another. Throws `invalid line name: …` with the reason for a name that is refused. */

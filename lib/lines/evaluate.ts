@@ -1,5 +1,7 @@
 import { exact } from "../measure/measuredValue.ts";
+import type { Value } from "../measure/types.ts";
 import { argumentOf } from "./argumentOf.ts";
+import { callDrawn } from "./callDrawn.ts";
 import { callPlain } from "./callPlain.ts";
 import { compared } from "./compared.ts";
 import { FormulaError } from "./FormulaError.ts";
@@ -17,6 +19,8 @@ export interface Surroundings {
   readonly result: (line: string) => Result;
   /** Gives the job for slow functions: without one they work on this thread. */
   readonly jobOf?: () => Job;
+  /** In a trial: an amount as this draw has it. What a function is not sure of itself is drawn where it is called. */
+  readonly drawn?: (value: Value) => Value;
 }
 
 /** What slow functions gave so far, by the call in the formula. */
@@ -143,13 +147,15 @@ function call(
     if (!func.takes[i]?.optional) throw new WaitsFor(value.line);
     return undefined;
   });
-  const { jobOf } = around;
+  const { jobOf, drawn } = around;
   const result: unknown = tellingWhere(tree, () => {
+    if (drawn && func.numbers) return callDrawn(func, args, drawn);
     if (!func.work) return callPlain(func, args, jobOf);
     return func.slow && jobOf ? func.slow(jobOf(), ...args) : func.work(...args);
   });
   if (isThenable(result)) throw new Slow(tree, result);
-  return finished(result, tree);
+  const found = finished(result, tree);
+  return drawn && isValue(found) ? drawn(found) : found;
 }
 
 function tellingWhere<T>(tree: Tree, run: () => T): T {

@@ -22,6 +22,7 @@ export { partOf, partsOf } from "./partOf.ts";
 export { readGiven } from "./readGiven.ts";
 export type { Solved } from "./solved.ts";
 export type { SweepOptions, Swept } from "./swept.ts";
+export type { Trial, TrialOptions, Tried } from "./Trial.ts";
 export type * from "./types.ts";
 export { usesOf } from "./usesOf.ts";
 export { type WorkedOptions, worked } from "./worked.ts";

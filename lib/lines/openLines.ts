@@ -15,6 +15,7 @@ import { Engine } from "./Engine.ts";
 import { planAdd, planRemove, planRename, planSet } from "./edits.ts";
 import { functions } from "./functions.ts";
 import { History } from "./History.ts";
+import { isStraight } from "./isStraight.ts";
 import type { Edit, Lines, OpenOptions } from "./Lines.ts";
 import { lessBase } from "./lessBase.ts";
 import { namesOf } from "./names.ts";
@@ -23,6 +24,7 @@ import { ownFrom, planOwn, withOwn } from "./ownEdits.ts";
 import { renameInRest } from "./renameInRest.ts";
 import { solveFor } from "./solveFor.ts";
 import { sweepOver } from "./sweepOver.ts";
+import { trialOf } from "./trialOf.ts";
 import type { Line, Notebook, Result } from "./types.ts";
 
 type Rest = Omit<Notebook, "lines" | "cases" | "base" | "hiddenCases" | "casesFrom">;
@@ -137,6 +139,7 @@ export function openLines(book: Notebook, options: OpenOptions = {}): Lines {
   const idOf = (name: string) => desk.named(name).id;
   const caseId = (name: string | undefined) => desk.caseNamed(name).id;
   const resultIn = (line: string, inCase: string) => engine.result(line, inCase);
+  const world = { desk, wiring: engine.wiring, result: resultIn };
 
   async function settledResult(line: string, inCase: string): Promise<Result> {
     do await engine.settled(line, inCase);
@@ -197,14 +200,24 @@ export function openLines(book: Notebook, options: OpenOptions = {}): Lines {
       const [line, given, one] = [idOf(name), idOf(by), caseId(inCase)];
       await settledResult(line, one);
       await settledResult(given, one);
-      return solveFor({ desk, wiring: engine.wiring, result: resultIn, inCase: one }, line, wanted, given);
+      return solveFor({ ...world, inCase: one }, line, wanted, given);
     },
     async sweep(name, by, how) {
       const [line, given] = [idOf(name), idOf(by)];
       const asked = how.cases ?? desk.cases.list.filter(({ hidden }) => !hidden).map((one) => one.name);
       const ids = asked.map((one) => desk.caseNamed(one));
       for (const { id } of ids) await settledResult(line, id);
-      return sweepOver({ desk, wiring: engine.wiring, result: resultIn }, line, given, ids, how);
+      return sweepOver(world, line, given, ids, how);
+    },
+    async trial(name, inCase, how) {
+      const [line, one] = [idOf(name), caseId(inCase)];
+      await settledResult(line, one);
+      return trialOf(world, one, line, how);
+    },
+    async isStraight(name, inCase) {
+      const [line, one] = [idOf(name), caseId(inCase)];
+      await settledResult(line, one);
+      return isStraight(world, one, line);
     },
     setRest(was, part) {
       edit({ undo: was, redo: was, changes: [] }, { ...about, ...part });

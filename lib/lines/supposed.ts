@@ -57,8 +57,14 @@ export function suppose(
   };
 }
 
-/** Lines from the first that must be worked to the one asked for; without calling itself, since chains may be long. */
-function orderOf(asked: string, uses: (id: string) => readonly string[]): readonly string[] {
+/**
+ * Lines from the first that must be worked to the one asked for; without calling itself, since chains may be long.
+ * @param asked The last line.
+ * @param uses The lines that a line uses, as far as they belong to it.
+ * @returns Ids, each behind those that it uses.
+ * @example orderOf("b", (id) => (id === "b" ? ["a"] : [])) // ["a", "b"]
+ */
+export function orderOf(asked: string, uses: (id: string) => readonly string[]): readonly string[] {
   const order: string[] = [];
   const seen = new Set<string>();
   const left: { readonly id: string; readonly done: boolean }[] = [{ id: asked, done: false }];

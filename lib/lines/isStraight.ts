@@ -1,0 +1,58 @@
+import { coverage95, standardUncertainty } from "../measure/standardUncertainty.ts";
+import { normalChance } from "./chance.ts";
+import { drawnLine } from "./drawnLine.ts";
+import { isValue } from "./isValue.ts";
+import type { Off } from "./shifted.ts";
+import type { World } from "./supposed.ts";
+import { tolerance } from "./tolerance.ts";
+
+/** Joint draws, each with its mirror image: what two sources do together is seen in no source alone. */
+const JOINT = 16;
+/** What the joint draws may be off by, in tolerances (root of the mean square): a bend along one source has twice that at its ends. */
+const JOINT_SHARE = 1 / 3;
+const ALONE_SHARE = 1 / 2;
+
+/**
+ * A cheap look whether the linear answer may fail a trial: the line is worked with each source alone at ±1.96 of its
+ * standard uncertainties, and in 32 joint draws, and set against its slopes (JCGM 101:2008, 5.8.1 tells when these will
+ * do). It is stricter than the trial: a line that it calls bent may still pass.
+ * @param world The open notebook, settled.
+ * @param inCase Id of the case.
+ * @param asked Id of the line.
+ * @param digits Significant digits of the standard uncertainty that are to be right.
+ * @returns true also for a line that has no amount or no doubt: there is nothing to try.
+ * @example isStraight(world, "case 1", "line 3") // true
+ */
+export function isStraight(world: World, inCase: string, asked: string, digits = 2): boolean {
+  const present = world.result(asked, inCase);
+  if (present.state !== "settled" || !isValue(present.value)) return true;
+  const { value } = present;
+  const { work, grain } = drawnLine(world, inCase, asked);
+  const sources = new Set<string>();
+  const at = (off: Off): number => {
+    const found = work(off);
+    return found.state === "settled" && isValue(found.value) ? found.value.value : Number.NaN;
+  };
+  const miss = (off: Off): number => {
+    let linear = value.value;
+    for (const [source, component] of value.components) linear += component * off(source);
+    return Math.abs(at(off) - linear);
+  };
+  at((source) => {
+    sources.add(source);
+    return 0;
+  });
+  if (sources.size === 0) return true;
+  const wide = Math.max(tolerance(standardUncertainty(value), digits), grain);
+  for (const one of sources)
+    for (const far of [coverage95, -coverage95])
+      if (!(miss((source) => (source === one ? far : 0)) <= ALONE_SHARE * wide)) return false;
+  if (sources.size === 1) return true;
+  const chance = normalChance("joint draws");
+  let squares = 0;
+  for (let i = 0; i < JOINT; i++) {
+    const draw = new Map([...sources].map((source) => [source, chance()]));
+    for (const side of [1, -1]) squares += miss((source) => side * (draw.get(source) ?? 0)) ** 2;
+  }
+  return Math.sqrt(squares / (2 * JOINT)) <= JOINT_SHARE * wide;
+}
