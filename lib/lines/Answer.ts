@@ -1,11 +1,10 @@
 import { formatWithSpread } from "../measure/formatWithSpread.ts";
-import { kindOfDimension } from "../measure/kindOf.ts";
 import { standardUncertainty } from "../measure/standardUncertainty.ts";
 import type { Value } from "../measure/types.ts";
-import { unitFor } from "../measure/unitFor.ts";
 import { widthFrom } from "../measure/widthFrom.ts";
 import { isValue } from "./isValue.ts";
 import type { Line, Result } from "./types.ts";
+import { unitShown } from "./unitShown.ts";
 
 /** A line's result for who asks from outside: the amount in SI with its doubt, or why there is none. */
 export type Answer =
@@ -48,12 +47,10 @@ export function answerOf(result: Result, line: Line): Answer {
 }
 
 function amountAnswer(value: Value, asked: string | undefined): Answer {
-  const kind = kindOfDimension(value.dimension);
-  const unit = asked ?? (kind === undefined ? "" : unitFor(kind, "US"));
   return {
     value: value.value,
     standardUncertainty: standardUncertainty(value),
-    text: shown(value, unit),
+    text: shown(value, unitShown(value.dimension, asked)),
     widthFrom: widthFrom(value),
   };
 }

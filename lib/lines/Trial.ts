@@ -5,7 +5,10 @@ export interface TrialOptions {
   readonly draws?: number;
   /** The same seed gives the same draws; 1 if left out. A source is drawn alike for every line and case. */
   readonly seed?: number;
-  /** Significant digits of the standard uncertainty that are to be right (JCGM 101:2008, 7.9.2): 1 or 2; 2 if left out. */
+  /**
+   * Significant digits of the standard uncertainty, in SI, that are to be right (JCGM 101:2008, 7.9.2). If left out, the
+   * digits that the line is shown with count: nobody can see a difference below half of the last of them.
+   */
   readonly digits?: 1 | 2;
   /** At most so much time at work, s; 20 if left out. What has not settled by then says so. */
   readonly seconds?: number;
@@ -17,7 +20,7 @@ export interface TrialOptions {
 
 /** What a Monte Carlo trial (JCGM 101:2008) says of a line, beside what slopes alone say. All in SI. */
 export interface Trial {
-  /** Whether both ends of the linear interval agree with the trial's to the digits asked for (JCGM 101:2008, 8.1). */
+  /** Whether both ends of the linear interval agree with the trial's to the digits that count (JCGM 101:2008, 8.1). */
   readonly goodEnough: boolean;
   readonly linear95: readonly [low: number, high: number];
   /** 2.5 % of the draws lie below, 2.5 % above: the probabilistically symmetric interval (JCGM 101:2008, 3.15). */

@@ -4,7 +4,8 @@ import { drawnLine } from "./drawnLine.ts";
 import { isValue } from "./isValue.ts";
 import type { Off } from "./shifted.ts";
 import type { World } from "./supposed.ts";
-import { tolerance } from "./tolerance.ts";
+import { toleranceOf } from "./tolerance.ts";
+import { unitShown } from "./unitShown.ts";
 
 /** Joint draws, each with its mirror image: what two sources do together is seen in no source alone. */
 const JOINT = 16;
@@ -19,15 +20,16 @@ const ALONE_SHARE = 1 / 2;
  * @param world The open notebook, settled.
  * @param inCase Id of the case.
  * @param asked Id of the line.
- * @param digits Significant digits of the standard uncertainty that are to be right.
+ * @param digits As in the options of a trial.
  * @returns true also for a line that has no amount or no doubt: there is nothing to try.
  * @example isStraight(world, "case 1", "line 3") // true
  */
-export function isStraight(world: World, inCase: string, asked: string, digits = 2): boolean {
+export function isStraight(world: World, inCase: string, asked: string, digits?: number): boolean {
   const present = world.result(asked, inCase);
   if (present.state !== "settled" || !isValue(present.value)) return true;
   const { value } = present;
   const { work, grain } = drawnLine(world, inCase, asked);
+  const unit = unitShown(value.dimension, world.desk.kept.get(asked)?.line.unit);
   const sources = new Set<string>();
   const at = (off: Off): number => {
     const found = work(off);
@@ -43,7 +45,7 @@ export function isStraight(world: World, inCase: string, asked: string, digits =
     return 0;
   });
   if (sources.size === 0) return true;
-  const wide = Math.max(tolerance(standardUncertainty(value), digits), grain);
+  const wide = Math.max(toleranceOf(standardUncertainty(value), value.dimension, unit, digits), grain);
   for (const one of sources)
     for (const far of [coverage95, -coverage95])
       if (!(miss((source) => (source === one ? far : 0)) <= ALONE_SHARE * wide)) return false;

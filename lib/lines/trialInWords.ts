@@ -1,7 +1,7 @@
 import { formatWithSpread } from "../measure/formatWithSpread.ts";
-import { kindOfDimension } from "../measure/kindOf.ts";
+import { unitMeasuring } from "../measure/inUnit.ts";
+import { roundedHalf } from "../measure/roundedHalf.ts";
 import type { Value } from "../measure/types.ts";
-import { unitFor } from "../measure/unitFor.ts";
 import type { Trial } from "./Trial.ts";
 
 type Told = Omit<Trial, "value" | "says">;
@@ -18,12 +18,10 @@ type Told = Omit<Trial, "value" | "says">;
 export function trialInWords(
   { goodEnough, linear95, trial95, draws, without, settled }: Told,
   value: Value,
-  unit: string | undefined,
+  unit: string,
   reason: string | undefined,
 ): string {
-  const kind = kindOfDimension(value.dimension);
-  const shown = unit ?? (kind === undefined ? "" : unitFor(kind, "US"));
-  const range = (ends: readonly [number, number]) => ends2(value, ends, shown);
+  const range = (ends: readonly [number, number]) => endsInWords(value, ends, trial95, unit, goodEnough ? 0 : 1);
   const count = draws.toLocaleString("en-US");
   const sentences = goodEnough
     ? [`Worked anew for ${count} draws of all that it rests on, it spreads as its ± says: ${range(trial95)}.`]
@@ -37,10 +35,20 @@ export function trialInWords(
   return sentences.join(" ");
 }
 
-function ends2(value: Value, ends: readonly [number, number], unit: string): string {
+/** Both intervals get the digits that the trial's half-width deserves, and one more where they are to be told apart. */
+function endsInWords(
+  value: Value,
+  ends: readonly [number, number],
+  [bottom, top]: readonly [number, number],
+  unit: string,
+  more: number,
+): string {
   const middle = Math.min(Math.max(value.value, ends[0]), ends[1]);
   try {
-    const { low, high, unit: named } = formatWithSpread({ ...value, value: middle, interval95: ends }, unit);
+    const { factor } = unitMeasuring(unit, value.dimension);
+    const half = (top - bottom) / 2 / factor;
+    const options = half > 0 ? { decimals: roundedHalf(half).decimals + more } : {};
+    const { low, high, unit: named } = formatWithSpread({ ...value, value: middle, interval95: ends }, unit, options);
     return `${low} to ${high}${named === "" ? "" : `\u00a0${named}`}`;
   } catch {
     return `${ends[0].toPrecision(3)} to ${ends[1].toPrecision(3)}`;

@@ -1,4 +1,4 @@
-import { interval95, standardUncertainty } from "../measure/standardUncertainty.ts";
+import { coverage95, interval95, standardUncertainty } from "../measure/standardUncertainty.ts";
 import type { Value } from "../measure/types.ts";
 import { Draws } from "./Draws.ts";
 import { drawnLine } from "./drawnLine.ts";
@@ -9,8 +9,10 @@ import { pauses } from "./pauses.ts";
 import { Shares } from "./Shares.ts";
 import type { World } from "./supposed.ts";
 import type { Trial, TrialOptions, Tried } from "./Trial.ts";
-import { tolerance } from "./tolerance.ts";
+import { toleranceOf } from "./tolerance.ts";
 import { trialInWords } from "./trialInWords.ts";
+import type { Result } from "./types.ts";
+import { unitShown } from "./unitShown.ts";
 
 /** JCGM 101:2008, 7.9.4 b has blocks of 100/(1 - p) draws or more: for 95 % that is 2,000. */
 const BLOCK = 2000;
@@ -37,7 +39,7 @@ const MOST_WITHOUT = 0.01;
  * @example (await trialOf(world, "case 1", "line 3")).goodEnough // true
  */
 export async function trialOf(world: World, inCase: string, asked: string, options: TrialOptions = {}): Promise<Tried> {
-  const { draws: most = 200_000, seed = 1, digits = 2, seconds = 20 } = options;
+  const { draws: most = 200_000, seed = 1, seconds = 20 } = options;
   if (!(most >= LEAST_DRAWS && most <= MOST_DRAWS))
     throw new RangeError(`invalid draws: ${most}; ${LEAST_DRAWS} to ${MOST_DRAWS} are allowed`);
   const kept = world.desk.kept.get(asked);
@@ -45,7 +47,9 @@ export async function trialOf(world: World, inCase: string, asked: string, optio
   if (!kept || present.state !== "settled" || !isValue(present.value))
     return { stopped: "there is no amount to try: the line has none" };
   const { value } = present;
+  const unit = unitShown(value.dimension, kept.line.unit);
   const { work, rests, grain } = drawnLine(world, inCase, asked);
+  const judged = judgedBy(value, unit, grain, options.digits);
   const before = rests.map((id) => world.result(id, inCase));
   const unchanged = () => rests.every((id, i) => world.result(id, inCase) === before[i]);
 
@@ -69,7 +73,7 @@ export async function trialOf(world: World, inCase: string, asked: string, optio
         used.push(i);
       } else {
         without += 1;
-        reason ??= result.state === "stopped" ? result.says : "it has no number";
+        reason ??= whyNone(result);
       }
       if (made === 0 && i + 1 === TIMED && clock.worked() * ((LEAST_BLOCKS * size) / TIMED) > seconds)
         return { stopped: "it takes too long to be worked as often as a trial needs" };
@@ -85,10 +89,15 @@ export async function trialOf(world: World, inCase: string, asked: string, optio
     shares.add(draws.rows(), used, found, linear);
     draws.nextBlock();
     if (gathered.blocks < LEAST_BLOCKS) continue;
-    if (isSure(gathered.figures(), value, digits, grain) || clock.worked() > seconds) break;
+    if (isSure(gathered.figures(), value, judged) || clock.worked() > seconds) break;
   }
   options.progress?.(1);
-  return concluded({ value, gathered, shares, without, reason, digits, grain, name: kept.name, unit: kept.line.unit });
+  return concluded({ value, gathered, shares, without, reason, judged, name: kept.name, unit });
+}
+
+function whyNone(result: Result): string {
+  if (result.state === "stopped") return result.says;
+  return result.state === "waits" ? `"${result.for}" has none` : "it has no number";
 }
 
 /** What slopes alone say that it is off by. */
@@ -98,10 +107,26 @@ function linearly(value: Value, off: (source: string) => number): number {
   return sum;
 }
 
+/** What figures are judged by: how far ends may differ, and how sure figures must be. */
+type Judged = (figures: Figures) => { readonly wide: number; readonly enough: number };
+
+/**
+ * The tolerance is that of the linear uncertainty (JCGM 101:2008, 8.1), or of half the trial's interval where slopes see
+ * no doubt. 7.9.4 wants the trial's own figures as sure as the tolerance. Where no digits are asked for, a 20th of the
+ * uncertainty will do: that is a 40th of the half-width shown, and less would ask millions of draws of a long tail.
+ */
+function judgedBy(value: Value, unit: string, grain: number, digits: number | undefined): Judged {
+  return ({ low, high }) => {
+    const spread = (high.figure - low.figure) / 2 / coverage95;
+    const wide = Math.max(grain, toleranceOf(standardUncertainty(value) || spread, value.dimension, unit, digits));
+    return { wide, enough: digits === undefined ? Math.max(wide, spread / 20) : wide };
+  };
+}
+
 /** Whether the figures have settled, and the ends lie clearly within the tolerance of the linear ones or beyond it. */
-function isSure(figures: Figures, value: Value, digits: number, grain: number): boolean {
-  const wide = Math.max(grain, tolerance(figures.deviation.figure, digits));
-  if (!hasSettled(figures, wide)) return false;
+function isSure(figures: Figures, value: Value, judged: Judged): boolean {
+  const { wide, enough } = judged(figures);
+  if (!hasSettled(figures, enough)) return false;
   const [low, high] = interval95(value);
   const apart = [figures.low.figure - low, figures.high.figure - high].map(Math.abs);
   const errors = [2 * figures.low.error, 2 * figures.high.error];
@@ -110,14 +135,8 @@ function isSure(figures: Figures, value: Value, digits: number, grain: number): 
   return beyond || apart.every((gap, i) => gap + (errors[i] ?? 0) <= wide || (errors[i] ?? 0) <= wide / 5);
 }
 
-/**
- * JCGM 101:2008, 7.9.4 wants figures as sure as the tolerance. Here a 20th of the uncertainty will do where that is more:
- * that is a 40th of the half-width shown, and the tolerance alone would ask millions of draws of a long tail.
- */
-function hasSettled(figures: Figures, wide: number): boolean {
-  const enough = Math.max(wide, figures.deviation.figure / 20);
-  return Object.values(figures).every(({ error }) => 2 * error <= enough);
-}
+const hasSettled = (figures: Figures, enough: number): boolean =>
+  Object.values(figures).every(({ error }) => 2 * error <= enough);
 
 interface Ended {
   readonly value: Value;
@@ -125,21 +144,20 @@ interface Ended {
   readonly shares: Shares;
   readonly without: number;
   readonly reason: string | undefined;
-  readonly digits: number;
-  readonly grain: number;
+  readonly judged: Judged;
   readonly name: string;
-  readonly unit: string | undefined;
+  readonly unit: string;
 }
 
-function concluded({ value, gathered, shares, without, reason, digits, grain, name, unit }: Ended): Trial {
+function concluded({ value, gathered, shares, without, reason, judged, name, unit }: Ended): Trial {
   const figures = gathered.figures();
   const sorted = gathered.sorted();
   const linear95 = interval95(value);
   const trial95 = [figures.low.figure, figures.high.figure] as const;
-  const wide = Math.max(grain, tolerance(figures.deviation.figure, digits));
+  const { wide, enough } = judged(figures);
   const lost = without / (gathered.count + without) > MOST_WITHOUT;
   const near = Math.abs(trial95[0] - linear95[0]) <= wide && Math.abs(trial95[1] - linear95[1]) <= wide;
-  const settled = hasSettled(figures, wide);
+  const settled = hasSettled(figures, enough);
   const found = {
     goodEnough: near && !lost,
     linear95,

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit-html";
+import { until } from "lit-html/directives/until.js";
 import { caution } from "../caution.ts";
 import { drawnMark } from "../grid/drawnMark.ts";
 import { valueIn } from "../shownIn.ts";
@@ -59,11 +60,13 @@ export function facts(props: InHandProps): TemplateResult {
   const found = open.line(line);
   const value = valueIn(open.result(line, inCase));
   const { feeds, fed } = feedsOf(open, line);
-  const trial = trialWords(open, line, inCase);
+  const trial = trialWords(open, line, inCase).then((said) =>
+    said === undefined ? nothing : fact("Looked at by trial", said),
+  );
   return html`<dl class="facts">
     ${fact(caseName(props), comesTo(withNumbers(open, line, inCase, names, system), goTo))}
     ${found.kind !== "given" && found.caution !== undefined ? html`<div><dd>${caution(found.caution)}</dd></div>` : nothing}
-    ${trial === undefined ? nothing : fact("Looked at by trial", trial)}
+    ${until(trial, nothing)}
     ${value === undefined ? nothing : fact("Its width", widthWords(value))}
     ${feeds.length === 0 ? nothing : fact("Fed by", words(feeds, goTo))}
     ${fact("It feeds", fed.length === 0 ? "no other line" : words(fed, goTo))}

@@ -247,12 +247,26 @@ test("what is being written lasts until another line or case is taken", async ()
   open.close();
 });
 
-test("looking by trial is said where a notebook can do it", async () => {
-  const open = await opened();
-  expect(trialWords(open, "blades", "small tank")).toBeUndefined();
-  const trial = (line: string, inCase: string) => `${line} in ${inCase}: 9 to 10`;
-  expect(trialWords({ ...open, trial } as Lines, "blades", "small tank")).toBe("blades in small tank: 9 to 10");
-  expect(trialWords({ ...open, trial: () => ({ says: "so" }) } as Lines, "blades", "")).toBe("so");
-  expect(trialWords({ ...open, trial: () => 3 } as Lines, "blades", "")).toBeUndefined();
+test("a trial is said where the ± is not good enough, and made once for each amount", async () => {
+  const open = openLines(
+    notebook({
+      asks: "?",
+      lines: {
+        x: given("0 ± 1"),
+        sure: worked("2 * x"),
+        bent: worked("x^2"),
+        words: worked('"up" when x > 0, otherwise "down"'),
+      },
+    }),
+  );
+  await open.settled();
+  expect(await trialWords(open, "sure", "")).toBeUndefined();
+  expect(await trialWords(open, "words", "")).toBeUndefined();
+  const first = trialWords(open, "bent", "");
+  expect(trialWords(open, "bent", "")).toBe(first);
+  expect(await first).toMatch(/not good enough here.*95 % of them lie at/u);
+  open.set("x", { given: "100 ± 0.01" });
+  await open.settled();
+  expect(await trialWords(open, "bent", "")).toBeUndefined();
   open.close();
 });
