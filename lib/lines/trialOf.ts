@@ -20,8 +20,8 @@ const BLOCK = 2000;
 const LEAST_BLOCKS = 5;
 const LEAST_DRAWS = 100;
 const MOST_DRAWS = 2_000_000;
-/** Draws that are timed before it is decided whether there is time for them all. */
-const TIMED = 20;
+/** Share of the time that is worked before it is decided whether there is time for the least: first draws are slow. */
+const TIMED = 1 / 20;
 
 /** One time in a hundred a line may come to nothing before its interval, and the linear one, is no longer believed. */
 const MOST_WITHOUT = 0.01;
@@ -75,9 +75,10 @@ export async function trialOf(world: World, inCase: string, asked: string, optio
         without += 1;
         reason ??= whyNone(result);
       }
-      if (made === 0 && i + 1 === TIMED && clock.worked() * ((LEAST_BLOCKS * size) / TIMED) > seconds)
-        return { stopped: "it takes too long to be worked as often as a trial needs" };
       if (!clock.due()) continue;
+      const worked = clock.worked();
+      if (worked > TIMED * seconds && (worked * LEAST_BLOCKS * size) / (made + i + 1) > seconds)
+        return { stopped: "it takes too long to be worked as often as a trial needs" };
       options.progress?.(Math.min(0.99, (made + i) / most));
       await clock.pause();
       if (options.stop?.aborted) return { stopped: "stopped by you" };
