@@ -15,3 +15,4 @@ export type {
   ProbablyUnwritten,
   Told,
 } from "./run/types.ts";
+export * from "./scale/index.ts";

@@ -1,0 +1,16 @@
+export { oneMeasurement } from "./oneMeasurement.ts";
+export { plainProportion } from "./plainProportion.ts";
+export { scaleSetup } from "./scaleSetup.ts";
+export { stallLength } from "./stallLength.ts";
+export type {
+  FitToScale,
+  MeasurementWorth,
+  PlainWaterLog,
+  Proportion,
+  ScaleBurners,
+  ScaledAnswer,
+  ScaledSetup,
+  ScaleOptions,
+  ScaleSetup,
+  ScaleTank,
+} from "./types.ts";
