@@ -35,6 +35,8 @@ export interface InventedTanks {
   readonly truth: TankTruth;
   /** Ten minutes of plain water in the new tank, a reading a minute: the told kg and K. */
   readonly plainWater: { readonly water: number; readonly readings: readonly { time: number; temperature: number }[] };
+  /** Half an hour of its boil on the same day: kg of water to bring it back to its mark, and of gas by the scale. */
+  readonly halfHour: { readonly boiled: number; readonly gas: number };
 }
 
 export interface InventOptions {
@@ -108,7 +110,7 @@ const marchedTank = ({ tank, burners }: InventedSetup): MarchedTank => ({
 });
 
 function drawWorld(r: Random, skirted: boolean): World {
-  const spill = skirted ? r.from(0.25, 0.9) : r.from(0.1, 0.36);
+  const spill = skirted ? r.from(0.2, 0.7) : r.from(0.08, 0.28);
   return {
     flame: {
       air: r.from(1.2, 2.2),
@@ -120,7 +122,7 @@ function drawWorld(r: Random, skirted: boolean): World {
       grows: r.from(0.15, 0.6),
       choke: r.from(-0.05, 0.2),
     },
-    discharge: 0.85 * (1 + 0.09 * r.normal()),
+    discharge: 0.85 * (1 + 0.1 * r.normal()),
     gauge: r.from(-0.6, 0.6) * psi,
     droop: r.from(0.0, 0.06),
     wall: 16 * Math.exp(r.from(-0.65, 0.65)),
@@ -166,13 +168,13 @@ function drawSetups(r: Random, options: InventOptions): { from: InventedSetup; t
   };
 }
 
-/** Seconds to warm to `last`, in quarter kelvins; Infinity where the fire gives out. */
+/** Seconds to warm to `last`, in half kelvins; Infinity where the fire gives out. */
 function warms(first: number, last: number, capacity: number, power: (T: number) => number): number {
   let time = 0;
-  for (let T = first; T < last; T += 0.25) {
-    const into = power(T + 0.125);
+  for (let T = first; T < last; T += 0.5) {
+    const into = power(T + 0.25);
     if (!(into > 0)) return Infinity;
-    time += (0.25 * capacity) / into;
+    time += (0.5 * capacity) / into;
   }
   return time;
 }
@@ -255,6 +257,10 @@ function tryTanks(r: Random, options: InventOptions): InventedTanks | undefined 
       timeTo10Below: warms(around, boil - 10 / 1.8, capacity, power),
       gas,
       boilsSteadily: power(boil) > 0,
+    },
+    halfHour: {
+      boiled: (1800 * Math.max(0, into(373, logDay)) * (1 + 0.02 * r.normal())) / 2.256e6,
+      gas: 1800 * gas + 0.015 * r.normal(),
     },
     plainWater: waterLog(r, water, water * 4186 + steel, wet),
   };

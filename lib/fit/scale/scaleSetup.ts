@@ -33,8 +33,8 @@ import { powerAt, timeAlong } from "./warmingPath.ts";
  * const long = { tank: { ...old.tank, length: 1.22 }, burners: { ...burners, count: 2 } };
  * const fit = { boilOff: { value: 3.3e-3, standardUncertainty: 1.7e-4 } };
  * const { boilOff, boilsSteadily } = scaleSetup(fit, old, long, { pressure: 101_325, draws: 500 });
- * (3600 * boilOff.value).toFixed(0) // "24"
- * boilOff.interval95.map((end) => (3600 * end).toFixed(0)) // ["19", "30"]
+ * (3600 * boilOff.value).toFixed(0) // "25"
+ * boilOff.interval95.map((end) => (3600 * end).toFixed(0)) // ["20", "31"]
  * boilsSteadily > 0.99 // true
  */
 export function scaleSetup(

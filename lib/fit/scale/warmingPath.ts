@@ -31,7 +31,7 @@ const usual = { boil: 417.6, cold: 294 };
  *
  * @param temperatures K, rising, none above the boil
  * @throws RangeError as `wallLoss` and `surfaceLoss`
- * @example warmingPath([417.6], { tank: { length: 1, width: 0.2, depth: 0.13 }, air: 294, pressure: 101_325, boils: 417.6, heat: 1.17 }).wall[0] // 2168
+ * @example warmingPath([417.6], { tank: { length: 1, width: 0.2, depth: 0.13 }, air: 294, pressure: 101_325, boils: 417.6, heat: 1.17 }).wall[0] // 2168.6
  */
 export function warmingPath(temperatures: readonly number[], givens: PathGivens): WarmingPath {
   const { tank, air, pressure, boils, heat } = givens;
