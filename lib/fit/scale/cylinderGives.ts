@@ -6,6 +6,9 @@ const pound = 0.45359237;
 const across = (size: number) => 0.305 * (size / (20 * pound)) ** 0.12;
 const density = 506.9;
 
+/** The table's ends, kg and K; its heat falls to nothing at -44 °F, and is taken to fall to nothing with the last gas. */
+const ends = { least: 4.53, most: 45.36, coldest: 255.37, warmest: 294.27, nothing: (-44 + 459.67) / 1.8 };
+
 /** m² of wall, floor included, that the liquid wets. */
 function wetted(size: number, contents: number): number {
   const width = across(size);
@@ -17,7 +20,7 @@ function wetted(size: number, contents: number): number {
  * Heat of the gas that a cylinder gives off without end, as full as it is, in air of a temperature.
  *
  * @param cylinder kg of propane when full, and now
- * @param air K; 255.4 to 294.3 are in the published table, beyond it its ends are taken
+ * @param air K; the published table reaches from 255.4 to 294.3: warmer air is taken to help no more, colder to help less
  * @returns W gross; `published` is false for any cylinder but that of 100 lb: there it is the published one's heat for
  * each m² of wetted wall, half of it more or less (95 %), and no maker of cylinders stands behind it
  * Source: `cylinderVaporisation`; the rest is our own reckoning.
@@ -29,12 +32,14 @@ export function cylinderGives(
   { size, contents }: { readonly size: number; readonly contents: number },
   air: number,
 ): ScaledAnswer & { readonly published: boolean } {
-  const temperature = Math.min(294.27, Math.max(255.37, air));
+  const temperature = Math.min(ends.warmest, Math.max(ends.coldest, air));
+  const cold = Math.min(1, Math.max(0, (air - ends.nothing) / (ends.coldest - ends.nothing)));
   const big = 100 * pound;
   const published = Math.abs(size / big - 1) <= 0.01;
   const held = published ? contents : (contents / size) * big;
-  const inTable = Math.min(45.36, Math.max(4.53, held));
-  const value = cylinderVaporisation({ size: big, contents: inTable, temperature });
+  const inTable = Math.min(ends.most, Math.max(ends.least, held));
+  const left = cold * Math.min(1, held / ends.least);
+  const value = left * cylinderVaporisation({ size: big, contents: inTable, temperature });
   const here = published ? value : (value * wetted(size, contents)) / wetted(big, inTable);
   const u = published ? 0.05 : 0.25;
   return {

@@ -12,6 +12,8 @@ export interface Drawn {
   readonly weights: Float64Array;
   /** How many equally likely draws they are worth. */
   readonly worth: number;
+  /** Weight of the draw that agrees best with what was measured: near 1, and near 0 where nothing can. */
+  readonly best: number;
 }
 
 /** Times the draws asked for that are worked at the most where few of them agree with what was measured. */
@@ -35,6 +37,7 @@ export function drawsOf(fit: FitToScale | undefined, from: ScaleSetup, to: Scale
   const raw: number[] = [];
   let sum = 0;
   let squares = 0;
+  let best = 0;
   for (let i = 0; i < wanted * mostTimes; i++) {
     if (i >= wanted && i % wanted === 0 && sum ** 2 / squares >= wanted / 2) break;
     const draw = oneDraw(scene, factors(i));
@@ -43,6 +46,7 @@ export function drawsOf(fit: FitToScale | undefined, from: ScaleSetup, to: Scale
     raw.push(weight);
     sum += weight;
     squares += weight ** 2;
+    best = Math.max(best, weight);
   }
-  return { scene, draws, weights: Float64Array.from(raw, (one) => one / sum), worth: sum ** 2 / squares };
+  return { scene, draws, weights: Float64Array.from(raw, (one) => one / sum), worth: sum ** 2 / squares, best };
 }

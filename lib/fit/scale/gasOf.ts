@@ -34,11 +34,7 @@ export function gasOf(burners: ScaleBurners, airPressure: number, doubt: GasDoub
   const factor = Math.exp(discharge.u * doubt.discharge + (jets / Math.sqrt(count)) * doubt.jets) * count;
   if (held >= 1000) {
     const coefficient = discharge.value;
-    // Warm enough a cylinder for the pressure that its gauge shows: 320 K at most.
-    const temperature = held > 200_000 ? 300 : 288.706;
-    return (
-      factor * jetFlowHighPressure({ diameter: jetDiameter, pressure: held, airPressure, coefficient, temperature })
-    );
+    return factor * jetFlowHighPressure({ diameter: jetDiameter, pressure: held, airPressure, coefficient });
   }
   return factor * jetFlowLowPressure({ diameter: jetDiameter, pressure: held }) * vapourDensity;
 }

@@ -3,8 +3,9 @@ import type { ScaledAnswer, ScaledSetup, ScaleOptions } from "./types.ts";
 
 const percent = (share: number) => `${Math.round(100 * share)} %`;
 
-/** Draws that agree with what was measured, below which the answers rest on too few worlds to be believed. */
+/** Share of the draws that agree with what was measured, and weight of the best of them, below which none is believed. */
 const tooFew = 0.02;
+const tooFar = 0.02;
 
 /**
  * What a maker should hear beside the answers, where the sources end first of all.
@@ -21,7 +22,7 @@ export function remarksOf(
   options: ScaleOptions,
   cylinder?: ScaledAnswer & { readonly published: boolean },
 ): readonly string[] {
-  const { scene, draws, worth } = drawn;
+  const { scene, draws, worth, best } = drawn;
   const { from, to, known } = scene;
   const served = to.tank.length / to.burners.count / (from.tank.length / from.burners.count);
   const says: (readonly [when: boolean, what: string])[] = [
@@ -43,7 +44,7 @@ export function remarksOf(
       "Boil plain water in the new tank for half an hour, with the cylinder weighed, before any salt is bought: it narrows this more than anything else.",
     ],
     [
-      worth < tooFew * draws.length,
+      worth < tooFew * draws.length || best < tooFar,
       "What was logged hardly agrees with the old tank's fit and the jets: look for a slip in either before believing this.",
     ],
     [

@@ -50,6 +50,16 @@ test("a fire that may stall has a heat-up without an upper end, and says how lik
   expect(said.remarks.join(" ")).toContain("probability");
 });
 
+test("a boil-off that the jets cannot have fed is called a contradiction", () => {
+  const remark = "hardly agrees";
+  expect(scaleSetup(fit, old, long(2, 2), options).remarks.join(" ")).not.toContain(remark);
+  const wild = { boilOff: { value: 0.03, standardUncertainty: 0.0005 } };
+  expect(scaleSetup(wild, old, long(2, 2), options).remarks.join(" ")).toContain(remark);
+  const readings = [0, 300, 600].map((time) => ({ time, temperature: 290 + 0.004 * time }));
+  const still = scaleSetup(fit, old, long(2, 2), { ...options, plainWaterLog: { water: 23, readings } });
+  expect(still.remarks.join(" ")).toContain(remark);
+});
+
 test("few draws come near many, the same seed gives the same, another seed nearly the same", () => {
   const many = scaleSetup(fit, old, long(2, 2), { ...options, draws: 4000 });
   const few = scaleSetup(fit, old, long(2, 2), { ...options, draws: 200 });
@@ -140,6 +150,48 @@ test("a small cylinder's draw is called unpublished, and a fire beyond it is war
   const { remarks } = scaleSetup(fit, old, long(3, 4), { ...options, cylinder: { size: 9.07, contents: 4.5 } });
   expect(remarks.join(" ")).toContain("No published figure");
   expect(remarks.join(" ")).toContain("chills");
+});
+
+test("a cylinder gives less when colder or emptier, down to nothing", () => {
+  const gives = (contents: number, air: number) => cylinderGives({ size: 45.36, contents }, air).value;
+  expect(gives(20, 244)).toBeLessThan(0.8 * gives(20, 256));
+  expect(gives(1, 288)).toBeLessThan(0.3 * gives(5, 288));
+  expect(gives(20, 225)).toBe(0);
+});
+
+test("whatever setups are in range, the answers are in order and can be", () => {
+  const setup = fc.record({
+    tank: fc.record({
+      length: fc.double({ min: 0.1, max: 5, noNaN: true }),
+      width: fc.double({ min: 0.05, max: 2, noNaN: true }),
+      depth: fc.double({ min: 0.05, max: 1, noNaN: true }),
+    }),
+    burners: fc.record({
+      count: fc.integer({ min: 1, max: 20 }),
+      jetDiameter: fc.double({ min: 0.0003, max: 0.005, noNaN: true }),
+      pressure: fc.double({ min: 200, max: 350_000, noNaN: true }),
+      skirted: fc.boolean(),
+    }),
+  });
+  const boilOff = fc.double({ min: 1e-5, max: 0.1, noNaN: true });
+  const pressure = fc.double({ min: 75_000, max: 105_000, noNaN: true });
+  fc.assert(
+    fc.property(setup, setup, boilOff, pressure, (from, to, value, air) => {
+      const said = scaleSetup({ boilOff: { value, standardUncertainty: 0.05 * value } }, from, to, {
+        pressure: air,
+        draws: 50,
+      });
+      for (const name of ["boilOff", "heatUp", "timeTo10Below", "gas", "driftUnfed", "losses"] as const) {
+        const [low, high] = said[name].interval95;
+        expect(low).toBeGreaterThanOrEqual(0);
+        expect(low <= said[name].value && said[name].value <= high, name).toBe(true);
+      }
+      expect(said.boilsSteadily).toBeGreaterThanOrEqual(0);
+      expect(said.boilsSteadily).toBeLessThanOrEqual(1);
+      expect(Number.isFinite(said.boilOff.interval95[1])).toBe(true);
+    }),
+    { numRuns: 60 },
+  );
 });
 
 const wrongs: [string, () => unknown][] = [
