@@ -1,5 +1,6 @@
 export type { LeastSquaresFit, LeastSquaresProblem, Loss, Numbers, Prior, Reason } from "./leastSquares/types.ts";
 export { leastSquares } from "./leastSquares.ts";
+export * from "./plan/index.ts";
 export { fitRun } from "./run/fitRun.ts";
 export type {
   FitBurner,
