@@ -1,6 +1,6 @@
 import { waterBalance } from "../lib/bath/index.ts";
 import type { SaltsKnown, WaterBalance } from "../lib/bath/types.ts";
-import { type FittedRun, fitRun } from "../lib/fit/index.ts";
+import type { FittedRun } from "../lib/fit/index.ts";
 import type { Vocabulary } from "../lib/lines/index.ts";
 import type { Run } from "../lib/log/types.ts";
 import { measuredValue, standardUncertainty } from "../lib/measure/index.ts";
@@ -12,9 +12,10 @@ import {
   thermometerOffset,
   thermometerTolerance,
 } from "../lib/physics/index.ts";
-import { balanceGivens, doubtful, fitWork, number } from "./givensOf.ts";
+import { workedHere } from "./aside/asideFunction.ts";
+import { fitOfRun } from "./aside/fitOfRun.ts";
+import { balanceGivens, doubtful, number } from "./givensOf.ts";
 import { partsOfBalance } from "./partsOfBalance.ts";
-import { partsOfFit } from "./partsOfFit.ts";
 import { whichToTrust } from "./twoWays.ts";
 import { air } from "./vocabulary/air.ts";
 import { amounts } from "./vocabulary/amounts.ts";
@@ -109,11 +110,6 @@ function balanceOfRun(log: unknown, ...given: readonly unknown[]): ReadonlyMap<s
   return partsOfBalance(waterBalance(log as Run, balanceGivens(given)));
 }
 
-function fitOfRun(...given: readonly unknown[]): ReadonlyMap<string, unknown> {
-  const { run, givens, aims } = fitWork(given);
-  return partsOfFit(fitRun(run, givens), aims);
-}
-
 function whole<T>(thing: unknown, part: string): T {
   if (thing instanceof Map && thing.has(part)) return thing.get(part) as T;
   throw new Error(`missing ${part}; a fit or a balance of a run is needed`);
@@ -187,7 +183,7 @@ export const vocabulary: Vocabulary = {
       ],
       says: "The bath behind the log: heat, water, boiling curve, thermometer, mixing and cup are moved until the bath would have given these readings, each held by what was believed of it before.",
       source: "Energy and water balance of a boiling brine, least squares with priors; uncertainty by JCGM 100:2008",
-      work: fitOfRun,
+      work: workedHere(fitOfRun),
     },
     {
       name: "which way to trust",

@@ -14,6 +14,8 @@ import { runPlace } from "./runPlace.ts";
 import { shell } from "./shell.ts";
 import { Typing } from "./Typing.ts";
 import { takingLogs } from "./takingLogs.ts";
+import { toolPlace } from "./tool/toolPlace.ts";
+import type { ToolNotebook } from "./tool/types.ts";
 import { keptWords, undoWords } from "./undoWords.ts";
 
 export interface AppOptions {
@@ -26,9 +28,10 @@ export interface AppOptions {
 
 /** Puts the notebooks on the page and keeps them in step with the shop record. */
 export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions): void {
-  const { book, front, ownQuestions } = pages;
+  const { book, front, tools, ownQuestions } = pages;
   const runPageName = book.name ?? book.asks;
-  const names = [front.name, runPageName, ownQuestions];
+  const toolName = ({ book: { name, asks } }: ToolNotebook): string => name ?? asks;
+  const names = [front.name, runPageName, ...tools.map(toolName), ownQuestions];
   /** What the maker should read; nothing of it is worth keeping. */
   let said: readonly string[] = [];
   let due = false;
@@ -79,7 +82,7 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
     shop,
     vocabulary,
     place: ownQuestions,
-    ours: [book],
+    ours: [book, ...tools.map((tool) => tool.book)],
     typing,
     redraw,
     undo: () => undoWords(shop),
@@ -88,6 +91,22 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
   const shared = { shop, pages, book, vocabulary, logs, byNewest, says, redraw };
   const shopFront = frontPlace(shared);
   const oneRun = runPlace({ ...shared, figures, typing, answer: answerSaid, ask: asked.start });
+
+  const toolPlaces = new Map(
+    tools.map((tool) => [
+      toolName(tool),
+      toolPlace({
+        shop,
+        vocabulary,
+        tool,
+        typing,
+        redraw,
+        undo: () => undoWords(shop),
+        answer: answerSaid,
+        ask: asked.start,
+      }),
+    ]),
+  );
 
   function draw(): void {
     const { name, id } = place();
@@ -98,6 +117,8 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
     document.title = `${title} · Steady Boil`;
     const content = (): unknown => {
       if (open === ownQuestions) return asked.content(id, said);
+      const tool = toolPlaces.get(open);
+      if (tool) return tool.content(said);
       return onRun ? oneRun.content(run, said) : shopFront.content(said);
     };
     render(
@@ -118,6 +139,7 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
     if (news.says.length > 0) said = news.says;
     oneRun.follow();
     asked.follow();
+    for (const tool of toolPlaces.values()) tool.follow();
     redraw();
   });
   window.addEventListener("hashchange", () => {

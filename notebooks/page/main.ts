@@ -10,14 +10,15 @@ import "./style/inHand.css";
 import "./style/print.css";
 import demo from "../../data/demoShop.json";
 import { readRecord } from "../../lib/record/index.ts";
+import { withAside } from "../aside/withAside.ts";
 import { apart } from "../figures/balanceOf.ts";
 import { figures } from "../figures/index.ts";
-import { withFitsAside } from "../fitAside.ts";
 import { folds } from "../folds.ts";
 import { strip, tank } from "../frontDrawings.ts";
 import oneRun from "../oneRun.ts";
 import front from "../shop.ts";
 import { suspects } from "../suspects.ts";
+import { tools } from "../tools.ts";
 import { vocabulary } from "../vocabulary.ts";
 import { startApp } from "./app.ts";
 import { openShop } from "./keep.ts";
@@ -32,11 +33,12 @@ const shop = await openShop("record" in invented ? { demo: invented.record } : {
 startApp({
   root,
   shop,
-  vocabulary: withFitsAside(vocabulary),
+  vocabulary: withAside(vocabulary),
   figures,
   pages: {
     book: oneRun,
     front,
+    tools,
     ownQuestions: "My question",
     strip,
     tank,

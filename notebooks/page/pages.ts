@@ -5,11 +5,14 @@ import type { FrontPage } from "../shop.ts";
 import type { OpenedRun } from "./openedRun.ts";
 import type { System } from "./showValue.ts";
 import type { Suspect } from "./suspectList.ts";
+import type { ToolNotebook } from "./tool/types.ts";
 
 /** What the notebooks hand to the page: data, and the drawings that know which lines they draw. */
 export interface Pages {
   readonly book: Notebook;
   readonly front: FrontPage;
+  /** Notebooks that come with the tool beside One run, in the order of their places. */
+  readonly tools: readonly ToolNotebook[];
   /** Name of the place where the maker's own notebooks are. */
   readonly ownQuestions: string;
   readonly strip: (notebook: OpenedRun, run: KeptRun, system: System) => Element | undefined;

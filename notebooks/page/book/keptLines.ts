@@ -20,6 +20,8 @@ export interface KeptLinesOptions {
   readonly history: Pick<Lines, "undo" | "redo" | "undoName" | "redoName">;
   /** Called whenever a line came to something. */
   readonly told: () => void;
+  /** Throws for a line that may not be removed or renamed; all may, if left out. */
+  readonly mayGo?: (line: string) => void;
 }
 
 /** An open notebook that is kept in the record at every edit, and follows what the record says. */
@@ -108,8 +110,14 @@ export function keptLines(book: Notebook, options: KeptLinesOptions): KeptLines 
     copyGivens: edit(lines.copyGivens),
     setRest: edit(lines.setRest),
     add: edit(lines.add),
-    remove: edit(lines.remove),
-    rename: edit(lines.rename),
+    remove: edit((line) => {
+      options.mayGo?.(line);
+      lines.remove(line);
+    }),
+    rename: edit((line, name) => {
+      options.mayGo?.(line);
+      lines.rename(line, name);
+    }),
     together: edit(lines.together),
     again: (line, inCase) => {
       lines.again(line, inCase);

@@ -1,5 +1,5 @@
 import { isValue, type Notebook, type Vocabulary } from "../../../lib/lines/index.ts";
-import { itemOf, type KeptNotebook } from "../../../lib/record/index.ts";
+import { itemOf, type KeptNotebook, type KeptRun } from "../../../lib/record/index.ts";
 import type { Shop } from "../keep.ts";
 import { amountText } from "./amountText.ts";
 import { historyOf, keepBook } from "./bookEdits.ts";
@@ -22,13 +22,21 @@ export interface OpenBook {
   readonly close: () => void;
 }
 
+/** The run that a case was taken from, straight or by way of another case. */
+function runBehind(shop: Shop, book: Notebook, inCase: string): KeptRun | undefined {
+  let from = book.casesFrom?.[inCase];
+  // Cases that were copied from each other may go round in a circle once one was renamed.
+  for (let i = 0; i < 10 && from?.kind === "case"; i++) from = book.casesFrom?.[from.id];
+  return from?.kind === "run" ? itemOf(shop.record, "runs", from.id) : undefined;
+}
+
 /** Things that no text can hold: the logs of the runs that cases were taken from. */
-function logsOf(shop: Shop, book: Notebook): Readonly<Record<string, Readonly<Record<string, unknown>>>> {
+export function logsOf(shop: Shop, book: Notebook): Readonly<Record<string, Readonly<Record<string, unknown>>>> {
   const names = Object.keys(book.lines);
   const logs = logLines({ names: () => names, line: (name) => book.lines[name] ?? { kind: "given", text: "" } });
   return Object.fromEntries(
-    Object.entries(book.casesFrom ?? {}).flatMap(([inCase, from]) => {
-      const run = from.kind === "run" ? itemOf(shop.record, "runs", from.id) : undefined;
+    Object.keys(book.casesFrom ?? {}).flatMap((inCase) => {
+      const run = runBehind(shop, book, inCase);
       if (!run || book.cases?.[inCase] === undefined) return [];
       return [[inCase, Object.fromEntries(logs.map((line) => [line, run.log]))]];
     }),

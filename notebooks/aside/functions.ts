@@ -1,0 +1,5 @@
+import type { AsideFunction } from "./asideFunction.ts";
+import { fitOfRun } from "./fitOfRun.ts";
+
+/** All functions of the vocabulary that are worked aside: one more is one more entry here. */
+export const asideFunctions: readonly AsideFunction[] = [fitOfRun];

@@ -1,0 +1,184 @@
+import { html, type TemplateResult } from "lit-html";
+import { foldName, functions, type Notebook, namesOf, type Vocabulary } from "../../../lib/lines/index.ts";
+import { itemOf, keyed, type ShopRecord } from "../../../lib/record/index.ts";
+import { newAsking } from "../book/asking.ts";
+import { bookFooter } from "../book/bookFooter.ts";
+import { caseActions } from "../book/caseActions.ts";
+import { ownFigures } from "../book/ownFigures.ts";
+import type { Search } from "../book/solveForm.ts";
+import type { Place } from "../grid/types.ts";
+import { lineInHand } from "../inHand/lineInHand.ts";
+import type { Shop } from "../keep.ts";
+import { valueIn } from "../showValue.ts";
+import type { Typing } from "../Typing.ts";
+import { type OpenTool, openTool } from "./keptTool.ts";
+import { toolFigures } from "./toolFigures.ts";
+import { toolPage } from "./toolPage.ts";
+import type { ToolNotebook } from "./types.ts";
+
+export interface ToolPlaceProps {
+  readonly shop: Shop;
+  readonly vocabulary: Vocabulary;
+  readonly tool: ToolNotebook;
+  readonly typing: Typing;
+  readonly redraw: () => void;
+  readonly undo: () => TemplateResult;
+  /** The answer that stands on the page, as one text. */
+  readonly answer: () => string;
+  /** Keeps a notebook as a question of the maker's own and goes there. */
+  readonly ask: (book: Notebook) => void;
+}
+
+/** A notebook of the tool as a place of the page; nothing is opened before it is shown. */
+export interface ToolPlace {
+  readonly content: (says: readonly string[]) => TemplateResult;
+  /** Takes up what the record says now. */
+  readonly follow: () => void;
+}
+
+/** Whether a case comes from something that our generator made, straight or by way of another case. */
+function isInvented(record: ShopRecord, { casesFrom = {} }: Notebook): boolean {
+  return Object.values(casesFrom).some(({ kind, id }) => {
+    if (kind === "run") return itemOf(record, "runs", id)?.invented === true;
+    if (kind === "setup") return itemOf(record, "setups", id)?.invented === true;
+    return kind === "bath" && itemOf(record, "baths", id)?.invented === true;
+  });
+}
+
+export function toolPlace(props: ToolPlaceProps): ToolPlace {
+  const { shop, vocabulary, tool, typing, redraw } = props;
+  const asking = newAsking(redraw);
+  let opened: OpenTool | undefined;
+  let inHand: Place | undefined;
+  let shownCase: string | undefined;
+  let search: Search | undefined;
+  let seldom = false;
+
+  const take = (next: Place | undefined): void => {
+    inHand = next;
+    redraw();
+  };
+
+  function content(says: readonly string[]): TemplateResult {
+    opened ??= openTool(shop, vocabulary, tool, redraw);
+    const now = opened;
+    const { kept, sweeps } = now;
+    const { open } = kept;
+    const system = shop.record.settings.units;
+    const book = open.notebook();
+    const cases = open.cases().filter(({ hidden }) => !hidden);
+    const seen = cases.find(({ name }) => name === shownCase) ?? cases.find(({ base }) => base);
+    const busy = kept.busy();
+    const invented = isInvented(shop.record, book);
+    if (inHand && !open.names().some((one) => foldName(one) === foldName(inHand?.line ?? ""))) inHand = undefined;
+
+    /** A line that is seldom needed is there only where it has a number, or where all are asked for. */
+    const all = open.names().filter((one) => !open.line(one).hidden);
+    const usual = all.filter(
+      (one) =>
+        !open.line(one).rare ||
+        inHand?.line === one ||
+        cases.some(({ name }) => valueIn(open.result(one, name)) !== undefined),
+    );
+    const input = { open, system, shownCase: seen?.name ?? "" };
+    const ours = toolFigures({
+      opened: now,
+      book,
+      figures: tool.figures,
+      input,
+      busy,
+      invented,
+      answer: props.answer,
+    });
+    return toolPage({
+      book,
+      open,
+      system,
+      working: busy,
+      busy: typing.waiting,
+      invented,
+      undo: props.undo(),
+      says: [...says, ...now.says],
+      said: asking.said,
+      asking,
+      redraw,
+      extras: tool.extras?.({ ...input, record: shop.record, busy }) ?? [],
+      figures: [
+        ...ours,
+        ...ownFigures({
+          open,
+          book,
+          system,
+          sweeps,
+          version: kept.version(),
+          busy,
+          invented,
+          answer: props.answer,
+          from: ours.filter(({ drawing }) => drawing !== undefined).length + 1,
+          remove: (at) =>
+            asking.attemptHere(() =>
+              open.setRest("removing a figure", { figures: (book.figures ?? []).filter((_, i) => i !== at) }),
+            ),
+        }),
+      ],
+      grid: {
+        open,
+        system,
+        typing,
+        shownCase: seen?.name ?? "",
+        showCase: (name) => {
+          shownCase = name;
+          redraw();
+        },
+        inHand,
+        take,
+        lines: seldom ? all : usual,
+        panel: (line, inCase) =>
+          lineInHand({
+            open,
+            line,
+            inCase,
+            system,
+            names: namesOf(open.names(), [...functions, ...vocabulary.functions]),
+            close: () => take(undefined),
+            goTo: (next) =>
+              open.line(next).hidden ? asking.says(`${next} is not among these lines`) : take({ line: next, inCase }),
+            says: asking.says,
+            redraw,
+          }),
+        says: asking.says,
+        caseActions: (name) =>
+          caseActions({ open, name, attempt: asking.attemptHere, rename: (which) => asking.ask(`rename ${which}`) }),
+        redraw,
+        footer: bookFooter({
+          open,
+          book,
+          record: shop.record,
+          system,
+          asking,
+          search,
+          setSearch: (next) => {
+            search = next;
+            redraw();
+          },
+          more: html`${
+            seldom || usual.length === all.length
+              ? ""
+              : html`<button class="word" type="button" @click=${() => {
+                  seldom = true;
+                  redraw();
+                }}>show ${all.length - usual.length} lines seldom needed</button>`
+          } <button class="word" type="button" @click=${() => props.ask(copied(book))}>copy this notebook as a question of my own</button>`,
+        }),
+      },
+    });
+  }
+
+  return { content, follow: () => opened?.follow() };
+}
+
+/** The notebook as a question of the maker's own: drawings that come with the tool stay with the tool. */
+function copied(book: Notebook): Notebook {
+  const figures = (book.figures ?? []).filter((figure) => typeof figure !== "string");
+  return { ...book, lines: keyed(Object.entries(book.lines)), asks: `${book.asks} (a copy)`, figures };
+}

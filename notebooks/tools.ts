@@ -1,0 +1,12 @@
+import { startFrom } from "./compare/start.ts";
+import compareSetups from "./compareSetups.ts";
+import type { ToolNotebook } from "./page/tool/types.ts";
+
+/** The notebooks that come with the tool beside One run, in the order of their places along the top edge. */
+export const tools: readonly ToolNotebook[] = [
+  {
+    book: compareSetups,
+    start: (record) => startFrom(compareSetups, record, []),
+    figures: new Map(),
+  },
+];
