@@ -9,7 +9,7 @@ import { ownChanged } from "./ownChanged.ts";
 import { readInCase } from "./readInCase.ts";
 import { sameResult } from "./sameResult.ts";
 import type { Result } from "./types.ts";
-import { Wiring } from "./Wiring.ts";
+import { type Loop, Wiring } from "./Wiring.ts";
 
 /** What is told of a line in a case: ids of both. */
 export type Told = (line: string, result: Result, inCase: string) => void;
@@ -59,7 +59,7 @@ export class Engine {
   /** Works a line anew. */
   again(line: string, inCase: string): void {
     this.#define(line, inCase);
-    for (const one of this.wiring.withDependents([line])) {
+    for (const one of this.wiring.workedWith([line])) {
       const node = this.#nodes.get(nodeOf(one, inCase));
       if (node) node.stale = true;
     }
@@ -123,7 +123,7 @@ export class Engine {
     for (const { id } of this.#desk.cases.list) {
       const lines = [...new Set([...everywhere, ...(inCases.get(id) ?? [])])];
       const key = lines.join();
-      const dependents = found.get(key) ?? this.wiring.withDependents(lines);
+      const dependents = found.get(key) ?? this.wiring.workedWith(lines);
       found.set(key, dependents);
       this.#workAgain(lines, id, dependents);
     }
@@ -133,7 +133,7 @@ export class Engine {
     const here = [...lines].filter((line) => this.#desk.kept.has(line));
     if (here.length === 0) return;
     for (const line of here) this.#define(line, inCase);
-    for (const line of dependents ?? this.wiring.withDependents(here)) {
+    for (const line of dependents ?? this.wiring.workedWith(here)) {
       const node = this.#nodes.get(nodeOf(line, inCase));
       if (!node) continue;
       node.stale = true;
@@ -225,14 +225,15 @@ export class Engine {
     return shown;
   }
 
-  #loopInWords(loop: readonly string[]): string {
-    const names = loop.map((id) => `"${this.#desk.kept.get(id)?.name ?? id}"`);
+  #loopInWords({ way, more }: Loop): string {
+    const names = way.map((id) => `"${this.#desk.kept.get(id)?.name ?? id}"`);
     if (names.length === 1) return "this needs itself to be worked out";
-    return `this needs itself to be worked out: ${[...names, names[0]].join(" needs ")}`;
+    const rest = more > 0 ? ` needs, by way of ${more.toLocaleString("en-US")} more,` : " needs";
+    return `this needs itself to be worked out: ${names.join(" needs ")}${rest} ${names[0]}`;
   }
 
   #tellWorking({ line, inCase }: Node): void {
-    for (const one of this.wiring.withDependents([line])) {
+    for (const one of this.wiring.workedWith([line])) {
       const node = this.#nodes.get(nodeOf(one, inCase));
       if (!node) continue;
       node.result = undefined;

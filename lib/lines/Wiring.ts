@@ -1,7 +1,7 @@
 import type { Desk } from "./Desk.ts";
 import { findLoop } from "./findLoop.ts";
-import { loopSuspects } from "./loopSuspects.ts";
 import { parseFormula } from "./parseFormula.ts";
+import { ringsOf } from "./ringsOf.ts";
 import { Swiftly } from "./Swiftly.ts";
 import type { Tree } from "./tree.ts";
 import { usesOf } from "./usesOf.ts";
@@ -19,13 +19,21 @@ export type Read =
 
 /** A few lines are looked at one by one for a loop; for more it is cheaper to look at the whole. */
 const FEW = 8;
+/** A way round longer than this is told by its first lines and the number of the others, the same for its whole ring. */
+const LONG = 40;
+
+/** The way from a line back to itself: ids, the line itself first, and how many more there are behind them. */
+export interface Loop {
+  readonly way: readonly string[];
+  readonly more: number;
+}
 
 /** Which line uses which, as the formulas on a desk say. */
 export class Wiring {
   readonly #desk: Desk;
   readonly #read = new Map<string, Read>();
   readonly #usedBy = new Map<string, Set<string>>();
-  #loops: ReadonlyMap<string, readonly string[]> = new Map();
+  #loops: ReadonlyMap<string, Loop> = new Map();
 
   constructor(desk: Desk) {
     this.#desk = desk;
@@ -54,8 +62,15 @@ export class Wiring {
     return found;
   }
 
+  /** Some lines and all that are worked again with them. A line that needs itself is not: it stays stopped, and what uses it waits. */
+  workedWith(ids: Iterable<string>): ReadonlySet<string> {
+    const found = new Set<string>(ids);
+    for (const id of found) for (const user of this.#usedBy.get(id) ?? []) if (!this.#loops.has(user)) found.add(user);
+    return found;
+  }
+
   /** The way from a line back to itself, if its formula leads there. */
-  loop(id: string): readonly string[] | undefined {
+  loop(id: string): Loop | undefined {
     return this.#loops.get(id);
   }
 
@@ -99,19 +114,19 @@ export class Wiring {
   findLoops(touched: ReadonlySet<string>): readonly string[] {
     const uses = (id: string) => this.uses(id);
     const before = this.#loops;
-    const suspects =
-      touched.size > FEW ? loopSuspects(this.#desk.order, uses) : new Set([...touched, ...before.keys()]);
-    const after = new Map<string, readonly string[]>();
-    for (const id of suspects) {
-      if (after.has(id) || !this.#desk.kept.has(id)) continue;
-      const way = findLoop(id, uses) ?? [];
-      way.forEach((one, i) => {
-        if (!after.has(one)) after.set(one, [...way.slice(i), ...way.slice(0, i)]);
-      });
+    const starts =
+      touched.size > FEW ? this.#desk.order : [...touched, ...before.keys()].filter((id) => this.#desk.kept.has(id));
+    const after = new Map<string, Loop>();
+    for (const ring of ringsOf(starts, uses)) {
+      const inside = new Set(ring);
+      const wayOf = (id: string) =>
+        shortened(findLoop(id, (one) => uses(one).filter((used) => inside.has(used))) ?? [id]);
+      const all = ring.length > LONG ? wayOf(ring[0] ?? "") : undefined;
+      for (const id of ring) after.set(id, all ?? wayOf(id));
     }
     this.#loops = after;
     const either = new Set([...before.keys(), ...after.keys()]);
-    return [...either].filter((id) => before.get(id)?.join() !== after.get(id)?.join());
+    return [...either].filter((id) => !sameLoop(before.get(id), after.get(id)));
   }
 }
 
@@ -119,4 +134,10 @@ export class Wiring {
 function outline(read: Read | undefined): string | undefined {
   if (!read) return undefined;
   return "says" in read ? `stopped ${read.at} ${read.says}` : read.uses.join();
+}
+
+const shortened = (way: readonly string[]): Loop => ({ way: way.slice(0, LONG), more: Math.max(0, way.length - LONG) });
+
+function sameLoop(a: Loop | undefined, b: Loop | undefined): boolean {
+  return a === b || (a?.more === b?.more && a?.way.join() === b?.way.join());
 }
