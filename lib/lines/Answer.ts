@@ -1,4 +1,5 @@
 import { formatWithSpread } from "../measure/formatWithSpread.ts";
+import { siUnit } from "../measure/siUnit.ts";
 import { standardUncertainty } from "../measure/standardUncertainty.ts";
 import type { Value } from "../measure/types.ts";
 import { widthFrom } from "../measure/widthFrom.ts";
@@ -18,25 +19,26 @@ export type Answer =
     }
   /** A thing that is no amount: words, a log, a table. */
   | { readonly thing: unknown }
-  | { readonly notGiven: true }
   | { readonly stopped: string; readonly at?: number }
-  | { readonly waitsFor: string };
+  /** It waits for a line that is stopped or not given; a given without a text waits for itself, and says `notGiven`. */
+  | { readonly waitsFor: string; readonly notGiven?: true };
 
 /**
  * A line's result as an answer: plain numbers in SI, and the text that a page would show.
  * @param result What the line came to; it is no longer being worked.
  * @param line The line, for its unit.
+ * @param name The line's name: a given that has no text waits for itself.
  * @returns The answer.
- * @example answerOf({ state: "not given" }, given("")) // { notGiven: true }
+ * @example answerOf({ state: "not given" }, given(""), "salt") // { waitsFor: "salt", notGiven: true }
  */
-export function answerOf(result: Result, line: Line): Answer {
+export function answerOf(result: Result, line: Line, name: string): Answer {
   switch (result.state) {
     case "settled":
       return isValue(result.value)
         ? amountAnswer(result.value, line.unit ?? result.written?.unit)
         : { thing: result.value };
     case "not given":
-      return { notGiven: true };
+      return { waitsFor: name, notGiven: true };
     case "waits":
       return { waitsFor: result.for };
     case "stopped":
@@ -55,11 +57,11 @@ function amountAnswer(value: Value, asked: string | undefined): Answer {
   };
 }
 
-/** An amount of a dimension that no unit was named for is shown by its number in SI. */
+/** Where the unit is one of something else, or none that texts can name: the SI's. */
 function shown(value: Value, unit: string): string {
   try {
     return formatWithSpread(value, unit).text;
   } catch {
-    return String(value.value);
+    return formatWithSpread(value, siUnit(value.dimension)).text;
   }
 }

@@ -13,6 +13,11 @@ export type Edit =
   | { readonly unit: string | undefined; readonly metricUnit?: string | undefined }
   | { readonly value: unknown };
 
+/** A given set to an amount of lib/measure: it keeps its doubt and what that comes from. */
+export interface AmountEdit {
+  readonly given: Value;
+}
+
 export interface OpenOptions {
   readonly vocabulary?: Vocabulary;
   /** What some lines are to begin with: texts, or things that no text can hold. They are no edits: nothing undoes them. */
@@ -53,8 +58,9 @@ export interface Lines {
   /**
    * Changes a line. What does not change anything is no edit. A given may be changed for one case alone; without a case
    * it is changed for every case that has no text of its own. A formula and a unit hold in every case.
+   * Throws `invalid edit: …` for anything else, and changes nothing then.
    */
-  set(line: string, edit: Edit, inCase?: string): void;
+  set(line: string, edit: Edit | AmountEdit, inCase?: string): void;
   /** Lets a case take a given as the line has it again. */
   putBack(line: string, inCase: string): void;
   /** All cases in their order. */

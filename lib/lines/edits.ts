@@ -1,7 +1,8 @@
 import { checkName, readsAsFormula } from "./checkName.ts";
 import type { Desk, Kept, LineChange } from "./Desk.ts";
 import { foldName, tidyName } from "./foldName.ts";
-import type { Edit } from "./Lines.ts";
+import { isValue } from "./isValue.ts";
+import type { AmountEdit, Edit } from "./Lines.ts";
 import type { Names } from "./names.ts";
 import { parseFormula } from "./parseFormula.ts";
 import { renameIn } from "./renameIn.ts";
@@ -26,7 +27,7 @@ export interface Planned {
  * @throws Error `unknown line: …`.
  * @example planSet(desk, "altitude", { given: "2,300 ft" })?.undo // "altitude was 2,100 ft"
  */
-export function planSet(desk: Desk, name: string, edit: Edit): Planned | undefined {
+export function planSet(desk: Desk, name: string, edit: Edit | AmountEdit): Planned | undefined {
   const before = desk.named(name);
   const { own } = before;
   if ("unit" in edit) return planUnit(desk, before, edit);
@@ -34,13 +35,18 @@ export function planSet(desk: Desk, name: string, edit: Edit): Planned | undefin
     "value" in edit
       ? { ...before, thing: [edit.value] }
       : { id: before.id, name: before.name, line: edited(before.line, edit), ...(own && { own }) };
-  if (!before.thing && !after.thing && JSON.stringify(before.line) === JSON.stringify(after.line)) return undefined;
+  if (!before.thing && !after.thing && sameLine(before.line, after.line)) return undefined;
   if (before.thing && after.thing && Object.is(before.thing[0], after.thing[0])) return undefined;
   return {
     undo: `${before.name} was ${inWords(before)}`,
     redo: `${before.name} is ${inWords(after)}`,
     changes: [{ id: before.id, at: desk.order.indexOf(before.id), before, after }],
   };
+}
+
+function sameLine(before: Line, after: Line): boolean {
+  const amount = (line: Line) => (line.kind === "given" ? line.value : undefined);
+  return amount(before) === amount(after) && JSON.stringify(before) === JSON.stringify(after);
 }
 
 /** Another unit to be shown in; what the line is stays. */
@@ -61,7 +67,7 @@ function planUnit(desk: Desk, before: Kept, { unit, metricUnit }: UnitEdit): Pla
   };
 }
 
-function edited(line: Line, edit: Exclude<Edit, { value: unknown } | UnitEdit>): Line {
+function edited(line: Line, edit: Exclude<Edit, { value: unknown } | UnitEdit> | AmountEdit): Line {
   const { unit, metricUnit, key, group, about, hidden } = line;
   const common = {
     ...(unit !== undefined && { unit }),
@@ -73,7 +79,8 @@ function edited(line: Line, edit: Exclude<Edit, { value: unknown } | UnitEdit>):
   };
   if ("given" in edit) {
     const { value: _, ...rest }: Given = line.kind === "given" ? line : { kind: "given", text: "", ...common };
-    return { ...rest, text: edit.given, ...(edit.known !== undefined && { known: edit.known }) };
+    if (isValue(edit.given)) return { ...rest, text: "", value: edit.given };
+    return { ...rest, text: edit.given, ...("known" in edit && edit.known !== undefined && { known: edit.known }) };
   }
   const rest: Omit<Worked, "kind" | "formula"> = line.kind === "given" ? common : line;
   return "worked" in edit

@@ -1,3 +1,4 @@
+import { sameDimension } from "../measure/dimension.ts";
 import { exact } from "../measure/measuredValue.ts";
 import type { Value } from "../measure/types.ts";
 import { argumentOf } from "./argumentOf.ts";
@@ -9,7 +10,8 @@ import { isValue } from "./isValue.ts";
 import { literalValue } from "./literal.ts";
 import { NotGiven, WaitsFor } from "./outcomes.ts";
 import { partOf } from "./partOf.ts";
-import { signed } from "./signed.ts";
+import { saidOf } from "./saidOf.ts";
+import { signed, unlike } from "./signed.ts";
 import type { Tree } from "./tree.ts";
 import type { Job, Result } from "./types.ts";
 
@@ -141,12 +143,13 @@ function call(
 ): unknown {
   if (given.has(tree)) return given.get(tree);
   const { func } = tree;
-  const args = tree.args.map((piece, i) => {
+  const each = tree.args.map((piece, i) => {
     const value = inner(piece);
     if (!(value instanceof NotGiven)) return argumentOf(func, i, value, piece, quote(piece, around));
     if (!func.takes[i]?.optional) throw new WaitsFor(value.line);
     return undefined;
   });
+  const args = func.alike ? alike(tree, each, around) : each;
   const { jobOf, drawn } = around;
   const result: unknown = tellingWhere(tree, () => {
     if (drawn && func.numbers) return callDrawn(func, args, drawn);
@@ -162,8 +165,30 @@ function tellingWhere<T>(tree: Tree, run: () => T): T {
   try {
     return run();
   } catch (error) {
-    throw new FormulaError(error instanceof Error ? error.message : String(error), tree.from);
+    throw new FormulaError(saidOf(error), tree.from);
   }
+}
+
+/** Amounts that are compared with each other must be of one kind. A written temperature is what the others are, point or step. */
+function alike(tree: Tree & { kind: "call" }, args: readonly unknown[], around: Surroundings): readonly unknown[] {
+  const steps = args.some((arg) => isValue(arg) && arg.dimension.temperature === 1 && !arg.dimension.point);
+  const meant = args.map((arg, i) => {
+    const piece = tree.args[i];
+    const isPoint = isValue(arg) && arg.dimension.point;
+    return steps && isPoint && piece?.kind === "number" ? literalValue(piece.value, piece.unit, false) : arg;
+  });
+  const [first] = tree.args;
+  const [like] = meant;
+  if (!first || !isValue(like)) return meant;
+  tree.args.forEach((piece, i) => {
+    const arg = meant[i];
+    if (isValue(arg) && !sameDimension(arg.dimension, like.dimension))
+      throw new FormulaError(
+        unlike(first, like, piece, arg, (one) => quote(one, around)),
+        piece.from,
+      );
+  });
+  return meant;
 }
 
 function isThenable(thing: unknown): thing is PromiseLike<unknown> {

@@ -37,6 +37,18 @@ export function functionHelp(func: Func): FunctionHelp {
   };
 }
 
+/**
+ * What a function takes, for what is said of a call with too few or too many.
+ * @param func The function.
+ * @returns The names of what it takes; of many alike only how many there may be.
+ * @example takenInWords(dose) // "salt, water (may be left out)"
+ */
+export function takenInWords(func: Func): string {
+  const many = manyAlike(func);
+  if (many) return `${many.least} to ${func.takes.length} amounts`;
+  return func.takes.map((one) => (one.optional ? `${one.name} (may be left out)` : one.name)).join(", ") || "nothing";
+}
+
 /** Whether all that a function takes differs by its number alone: "amount 1, amount 2, …", more than can be listed. */
 function manyAlike({ takes }: Func): { readonly least: number } | undefined {
   if (takes.length <= SHOWN + 1) return undefined;

@@ -33,7 +33,7 @@ function ofOne(name: string, takes: string, says: string, work: (amount: Value) 
 
 function ofMany(name: string, says: string, work: (all: readonly Value[]) => Value): Func {
   const takes = Array.from({ length: MANY }, (_, i) => ({ name: `amount ${i + 1}`, optional: i > 0 }));
-  return { name, takes, says, work: (...args) => work(amounts(name, args)) };
+  return { name, takes, says, alike: true, work: (...args) => work(amounts(name, args)) };
 }
 
 /** A function of plain numbers with its derivative; angles are plain numbers, in radians. */

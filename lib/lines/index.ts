@@ -11,7 +11,7 @@ export { functionsIn } from "./functionsIn.ts";
 export { type GivenOptions, given } from "./given.ts";
 export { inWords } from "./inWords.ts";
 export { isValue } from "./isValue.ts";
-export type { AddCase, CaseShown, Edit, Lines, OpenOptions } from "./Lines.ts";
+export type { AddCase, AmountEdit, CaseShown, Edit, Lines, OpenOptions } from "./Lines.ts";
 export { type Names, namesOf } from "./names.ts";
 export { nearestName } from "./nearestName.ts";
 export { notebook } from "./notebook.ts";

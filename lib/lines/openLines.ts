@@ -10,6 +10,7 @@ import {
   refuseTooManyCases,
 } from "./caseEdits.ts";
 import { casesOf, casesWritten } from "./casesOf.ts";
+import { checkEdit } from "./checkEdit.ts";
 import { Desk, type KeptCases, type LineChange } from "./Desk.ts";
 import { Engine } from "./Engine.ts";
 import { planAdd, planRemove, planRename, planSet } from "./edits.ts";
@@ -142,16 +143,21 @@ export function openLines(book: Notebook, options: OpenOptions = {}): Lines {
   const world = { desk, wiring: engine.wiring, result: resultIn };
 
   async function settledResult(line: string, inCase: string): Promise<Result> {
+    const hasCase = () => desk.cases.list.some(({ id }) => id === inCase);
     do await engine.settled(line, inCase);
-    while (open && desk.kept.has(line) && engine.result(line, inCase).state === "working");
-    return engine.result(line, inCase);
+    while (open && desk.kept.has(line) && hasCase() && engine.result(line, inCase).state === "working");
+    if (!desk.kept.has(line)) return { state: "stopped", says: "this line was removed" };
+    if (!hasCase()) return { state: "stopped", says: "this case was removed" };
+    const result = engine.result(line, inCase);
+    return result.state === "working" ? { state: "stopped", says: "the notebook was closed" } : result;
   }
 
   return {
     async value(name, inCase) {
       const id = idOf(name);
+      const { line } = desk.named(name);
       const result = await settledResult(id, caseId(inCase));
-      return answerOf(result, desk.named(nameOf(id)).line);
+      return answerOf(result, desk.kept.get(id)?.line ?? line, nameOf(id));
     },
     result: (name, inCase) => engine.result(idOf(name), caseId(inCase)),
     line: (name) => desk.named(name).line,
@@ -166,6 +172,7 @@ export function openLines(book: Notebook, options: OpenOptions = {}): Lines {
       return { ...mine, ...(sameAs !== undefined && { sameAs: caseName(sameAs) }) };
     },
     set(name, change, inCase) {
+      checkEdit(change);
       const one = inCase === undefined ? undefined : desk.caseNamed(inCase);
       const alone = one === undefined || one.name === "" || !("given" in change || "value" in change);
       edit(alone ? planSet(desk, name, change) : planOwn(desk, name, one, change));

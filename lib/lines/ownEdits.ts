@@ -1,7 +1,8 @@
 import type { Desk, Kept, KeptCase, LineChange, Own } from "./Desk.ts";
 import { inWords, type Planned } from "./edits.ts";
 import { foldName } from "./foldName.ts";
-import type { Edit } from "./Lines.ts";
+import { isValue } from "./isValue.ts";
+import type { AmountEdit, Edit } from "./Lines.ts";
 import type { OwnGiven } from "./types.ts";
 
 /** What a case is to have of its own: a text, or a thing that no text can hold. */
@@ -17,7 +18,12 @@ export type NewOwn = OwnGiven | { readonly value: unknown };
  * @throws Error `unknown line: …`; `invalid edit: …` for a line that is worked, since its formula holds in every case.
  * @example planOwn(desk, "tank length", longer, { given: "42 in" })?.undo // "tank length of Longer tank was 30 in"
  */
-export function planOwn(desk: Desk, name: string, inCase: KeptCase, edit: Edit | undefined): Planned | undefined {
+export function planOwn(
+  desk: Desk,
+  name: string,
+  inCase: KeptCase,
+  edit: Edit | AmountEdit | undefined,
+): Planned | undefined {
   const before = desk.named(name);
   if (before.line.kind !== "given")
     throw new Error(`invalid edit: ${before.name} is ${before.line.kind} by one formula in every case; change that`);
@@ -33,10 +39,11 @@ export function planOwn(desk: Desk, name: string, inCase: KeptCase, edit: Edit |
   };
 }
 
-function ownOf(edit: Edit, { line, name }: Kept): Own {
+function ownOf(edit: Edit | AmountEdit, { line, name }: Kept): Own {
   if ("value" in edit) return { text: "", thing: [edit.value] };
   if (!("given" in edit)) throw new Error(`invalid edit: ${name} is given; a formula holds in every case`);
-  const known = edit.known ?? (line.kind === "given" ? line.known : undefined);
+  if (isValue(edit.given)) return { text: "", thing: [edit.given] };
+  const known = ("known" in edit ? edit.known : undefined) ?? (line.kind === "given" ? line.known : undefined);
   return { text: edit.given, ...(known !== undefined && { known }) };
 }
 

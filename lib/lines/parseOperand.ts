@@ -1,4 +1,5 @@
 import { FormulaError } from "./FormulaError.ts";
+import { takenInWords } from "./functionHelp.ts";
 import { isUnit } from "./isUnit.ts";
 import { type Reader, WORDS } from "./Reader.ts";
 import { scanNumber } from "./scanNumber.ts";
@@ -116,9 +117,8 @@ function called(reader: Reader, parse: Parse, func: Func, to: number): Tree {
   reader.moveTo(end);
   const least = func.takes.filter((one) => !one.optional).length;
   if (args.length < least || args.length > func.takes.length) {
-    const wanted = func.takes.map((one) => (one.optional ? `${one.name} (may be left out)` : one.name)).join(", ");
     const commas = /\d,\d/u.test(reader.text.slice(from, end)) ? "; a comma parts them, a number takes a point" : "";
-    throw new FormulaError(`${func.name} takes ${wanted || "nothing"}: ${args.length} written here${commas}`, from);
+    throw new FormulaError(`${func.name} takes ${takenInWords(func)}: ${args.length} written here${commas}`, from);
   }
   return { kind: "call", func, args, from, to: end };
 }

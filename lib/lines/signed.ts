@@ -8,6 +8,7 @@ import { inWords } from "./inWords.ts";
 import { isValue } from "./isValue.ts";
 import { literalValue } from "./literal.ts";
 import { partsOf } from "./partOf.ts";
+import { saidOf } from "./saidOf.ts";
 import type { Tree } from "./tree.ts";
 
 type Signed = Tree & { readonly kind: "sign" | "negative" };
@@ -27,7 +28,9 @@ export function signed(tree: Signed, work: (piece: Tree) => unknown, quote: (pie
     // A minus before a written temperature makes a step down of it, or a point below zero: both are minus the number.
     const { of } = tree;
     if (of.kind === "number") return literalValue(-of.value, of.unit, true);
-    return telling(tree.from, () => negate(amountOf(of, work, quote)));
+    const amount = amountOf(of, work, quote);
+    refusePoint(of, amount, quote);
+    return telling(tree.from, () => negate(amount));
   }
   const { left, right, sign, at } = tree;
   let a = amountOf(left, work, quote);
@@ -46,23 +49,30 @@ export function signed(tree: Signed, work: (piece: Tree) => unknown, quote: (pie
       );
     return telling(at, () => (sign === "+" ? add(a, b) : subtract(a, b)));
   }
-  if (sign === "^") return raised(a, b, right, quote, at);
+  if (sign === "^") {
+    refusePoint(left, a, quote);
+    if (a.value === 0 && b.value < 0) throw new FormulaError(dividing(left, quote), left.from);
+    return raised(a, b, right, quote, at);
+  }
   // Multiplied or divided, a written temperature can only be a difference: "2 °F / 30 min".
   const [stepLeft, stepRight] = [written(left), written(right)];
   if (stepLeft && a.dimension.point) a = literalValue(stepLeft.value, stepLeft.unit, false);
   if (stepRight && b.dimension.point) b = literalValue(stepRight.value, stepRight.unit, false);
-  for (const [piece, value] of [
-    [left, a],
-    [right, b],
-  ] as const)
-    if (value.dimension.point)
-      throw new FormulaError(
-        `"${quote(piece)}" is a temperature on the scale: take another temperature from it first`,
-        piece.from,
-      );
-  if (sign === "/" && b.value === 0)
-    throw new FormulaError(`"${quote(right)}" is zero: nothing can be divided by it`, right.from);
+  refusePoint(left, a, quote);
+  refusePoint(right, b, quote);
+  if (sign === "/" && b.value === 0) throw new FormulaError(dividing(right, quote), right.from);
   return telling(at, () => (sign === "*" ? multiply(a, b) : divide(a, b)));
+}
+
+const dividing = (piece: Tree, quote: (piece: Tree) => string) =>
+  `"${quote(piece)}" is zero: nothing can be divided by it`;
+
+function refusePoint(piece: Tree, { dimension }: Value, quote: (piece: Tree) => string): void {
+  if (dimension.point)
+    throw new FormulaError(
+      `"${quote(piece)}" is a temperature on the scale: take another temperature from it first`,
+      piece.from,
+    );
 }
 
 function raised(a: Value, b: Value, exponent: Tree, quote: (piece: Tree) => string, at: number): Value {
@@ -122,8 +132,7 @@ function telling(at: number, run: () => Value): Value {
   try {
     value = run();
   } catch (error) {
-    if (error instanceof RangeError) throw new FormulaError("this comes to no number", at);
-    throw new FormulaError(error instanceof Error ? error.message : String(error), at);
+    throw new FormulaError(saidOf(error), at);
   }
   if (!Number.isFinite(value.value)) throw new FormulaError("this comes to no number", at);
   return value;

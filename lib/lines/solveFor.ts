@@ -1,10 +1,9 @@
 import { sameDimension } from "../measure/dimension.ts";
 import { dimensionName } from "../measure/dimensionName.ts";
 import { formatWithSpread } from "../measure/formatWithSpread.ts";
-import { kindOfDimension } from "../measure/kindOf.ts";
+
 import { standardUncertainty } from "../measure/standardUncertainty.ts";
 import type { Value } from "../measure/types.ts";
-import { unitFor } from "../measure/unitFor.ts";
 import { widthFrom } from "../measure/widthFrom.ts";
 import { isValue } from "./isValue.ts";
 import { type Probe, probe } from "./probe.ts";
@@ -12,6 +11,7 @@ import { rootsOf } from "./rootsOf.ts";
 import type { Solved } from "./solved.ts";
 import type { World } from "./supposed.ts";
 import type { Given, Line } from "./types.ts";
+import { unitShown } from "./unitShown.ts";
 import { wantedIn } from "./wantedIn.ts";
 
 /**
@@ -101,8 +101,7 @@ function gridOf(now: Value, line: Line): readonly number[] {
 }
 
 function unitOf(line: Line, now: Value): string {
-  const kind = kindOfDimension(now.dimension);
-  return line.unit ?? (kind === undefined ? "" : unitFor(kind, "US"));
+  return unitShown(now.dimension, line.unit);
 }
 
 /** The root with its width: what moves the line must be made good by the given. */

@@ -158,6 +158,8 @@ interface FuncFacts {
   readonly takes: readonly Taken[];
   readonly says: string;
   readonly source?: string;
+  /** Amounts that it is given must be of one kind: where they are not, the error names both. */
+  readonly alike?: true;
 }
 
 /** A function of whatever lines come to: amounts, words, logs. Amounts bring their doubt, and it sees to that itself. */

@@ -19,6 +19,7 @@ export { kindFacts, kinds } from "./kinds.ts";
 export { exact, measuredValue, writtenValue } from "./measuredValue.ts";
 export { type NumberOptions, type NumberRead, readNumber } from "./readNumber.ts";
 export { type ReadOptions, readQuantity } from "./readQuantity.ts";
+export { siUnit, usualUnit } from "./siUnit.ts";
 export { correlation, covariance, coverage95, interval95, standardUncertainty } from "./standardUncertainty.ts";
 export type * from "./types.ts";
 export { findUnit, unit } from "./unit.ts";

@@ -1,5 +1,5 @@
 import type { Given, Line, Worked } from "../../lib/lines/index.ts";
-import { formatWithSpread, interval95, kindOfDimension, type Shown, unitFor } from "../../lib/measure/index.ts";
+import { formatWithSpread, interval95, type Shown, siUnit, usualUnit } from "../../lib/measure/index.ts";
 import type { Value } from "../../lib/measure/types.ts";
 
 export type System = "US" | "metric";
@@ -10,11 +10,9 @@ export function unitOf(line: Line, system: System): string {
   return (system === "metric" ? (metricUnit ?? unit) : unit) ?? "";
 }
 
-/** The unit of a line's amount: its own, or the usual one of what it measures. "" where none is known. */
+/** The unit of a line's amount: its own, or the usual one of what it measures. */
 export function unitOfAmount(line: Line, value: Value, system: System): string {
-  const own = unitOf(line, system);
-  const kind = own === "" ? kindOfDimension(value.dimension) : undefined;
-  return kind === undefined ? own : unitFor(kind, system);
+  return unitOf(line, system) || usualUnit(value.dimension, system);
 }
 
 /** Sides that differ by less than this share are shown as one ±, the wider of the two. */
@@ -38,15 +36,7 @@ export function written(value: Value, unit: string, system: System): Shown {
   try {
     return formatWithSpread(even, unit, { system, ...(wide ? { decimals: 0 } : {}) });
   } catch {
-    // A unit of something else, or none for what this measures: the number in SI is better than none.
-    const [number, bottom, top] = [even.value, low, high].map((one) => String(Number(one.toPrecision(4))));
-    return {
-      number: number ?? "",
-      spread: "exactly",
-      unit: "",
-      low: bottom ?? "",
-      high: top ?? "",
-      text: number ?? "",
-    };
+    // A unit of something else, or none that a text can name: the number in SI is better than none.
+    return formatWithSpread(even, siUnit(even.dimension), { system });
   }
 }

@@ -1,4 +1,5 @@
 import {
+  type AmountEdit,
   type Edit,
   type Lines,
   type Notebook,
@@ -91,9 +92,10 @@ export function keptLines(book: Notebook, options: KeptLinesOptions): KeptLines 
     };
 
   /** What no text can hold would be gone at the next opening: an amount is written down. */
-  function withText(line: string, change: Edit): Edit {
-    if (!("value" in change)) return change;
-    const text = options.asText(line, change.value);
+  function withText(line: string, change: Edit | AmountEdit): Edit | AmountEdit {
+    const amount = "value" in change ? change.value : "given" in change ? change.given : undefined;
+    if (amount === undefined || typeof amount === "string") return change;
+    const text = options.asText(line, amount);
     return text === undefined ? change : { given: text };
   }
 

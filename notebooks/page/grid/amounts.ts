@@ -1,5 +1,5 @@
 import type { Line, Result } from "../../../lib/lines/index.ts";
-import { interval95, kindOfDimension, type Shown, subtract, unitFor } from "../../../lib/measure/index.ts";
+import { interval95, type Shown, subtract, usualUnit } from "../../../lib/measure/index.ts";
 import type { Value } from "../../../lib/measure/types.ts";
 import { isValue } from "../shownIn.ts";
 import { type System, unitOf, written } from "../writtenAs.ts";
@@ -21,8 +21,7 @@ export function unitShown(line: Line, result: Result, system: System): string {
   if (own !== "" || result.state !== "settled") return own;
   if (line.kind === "given" && result.written) return result.written.unit;
   const value = isValue(result.value) ? result.value : undefined;
-  const kind = value && kindOfDimension(value.dimension);
-  return kind === undefined ? "" : unitFor(kind, system);
+  return value ? usualUnit(value.dimension, system) : "";
 }
 
 /** A number with its spread in words; the same number is written once. */
