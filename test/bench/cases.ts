@@ -13,6 +13,7 @@ import {
 } from "./bath.ts";
 import { editLines, editNumbers, editTen, openOnly } from "./lines.ts";
 import { fitNist } from "./nist.ts";
+import { bareHolds, fullHold, holds300, wholePlan } from "./plan.ts";
 
 /** A piece of work; `times` is how often one call of it does the work. */
 export interface Work {
@@ -199,5 +200,21 @@ export const comparisons: readonly Comparison[] = [
     does: often(10, fitLoggedWhole),
     yardstick: { python: "simulated.py", words: [loggedForPython()] },
     runs: 5,
+  },
+  {
+    name: "one simulated hold of 30 min (of 300)",
+    over: "the full simulation of the same hold",
+    means: "what it saves to let slopes at the target stand for enthalpies: a plan needs thousands of holds",
+    does: { times: 300, work: holds300 },
+    yardstick: often(20, fullHold),
+    runs: 15,
+  },
+  {
+    name: "a whole plan of a hold",
+    over: "its bare simulated holds",
+    means: "what drawing, searching, the table and the heat-up cost on top: 1.5 at most",
+    does: { work: wholePlan },
+    yardstick: { work: bareHolds },
+    runs: 11,
   },
 ];

@@ -7,7 +7,7 @@ import { driftOf, earlyStart, searchFeed } from "./searchFeed.ts";
 import { evenTable, type FoundTable, fullTable, searchTable, steadiestGain } from "./searchTable.ts";
 import type { HoldSchedule } from "./simulateHold.ts";
 import { tableOf } from "./tableOf.ts";
-import { timesToStart } from "./timeToStart.ts";
+import { type TimesToStart, timesToStart } from "./timeToStart.ts";
 import type { CorrectionTable, FeedPlan, PlanGivens, PlanOptions } from "./types.ts";
 
 /** Simulated holds before the first result: half of them with nobody correcting. */
@@ -41,6 +41,7 @@ const firstGain = 0.3;
 export function planFeed(givens: PlanGivens, options: PlanOptions = {}): FeedPlan {
   const plan = planning(givens, options);
   const { draws = 300, progress, stop, refine = 0 } = options;
+  const times = timesToStart(givens, plan);
   const early = scheduleOf(plan, 1, earlyStart(plan));
   const begin = drawsOf(plan, Math.min(first, draws), 1);
   const guessed = evenTable(plan, Math.min(firstGain, steadiestGain(plan)));
@@ -48,18 +49,26 @@ export function planFeed(givens: PlanGivens, options: PlanOptions = {}): FeedPla
   const corrected = tried(plan, early, begin, guessed);
   const guess: FoundTable = { correcting: guessed, gain: firstGain, promised: corrected };
   const shares = { nobody: nobody.held / nobody.n, table: corrected.held / corrected.n, full: null };
-  const soFar = planOf("first", givens, plan, early, { nobody, corrected }, tableOf(plan, early, guess, shares));
+  const soFar = planOf(
+    "first",
+    givens,
+    plan,
+    times(early.start),
+    early,
+    { nobody, corrected },
+    tableOf(plan, early, guess, shares),
+  );
   progress?.(soFar);
   if (stop?.()) return soFar;
 
-  const searching = drawsOf(plan, draws, 1);
+  const searching = [...begin, ...drawsOf(plan, draws - begin.length, 1, begin.length)];
   const does = searchFeed(plan, searching, stop);
   if (stop?.()) return soFar;
   const found = searchTable(plan, does, searching);
   const tables = { corrected: found.correcting, full: fullTable(plan) };
   let promises = promisesOf(plan, does, tables, draws, 2);
   const result = (stage: FeedPlan["stage"]) =>
-    planOf(stage, givens, plan, does, promises, tableOf(plan, does, found, sharesOf(promises)));
+    planOf(stage, givens, plan, times(does.start), does, promises, tableOf(plan, does, found, sharesOf(promises)));
   let best = result("searched");
   for (let round = 1; round <= refine && !stop?.(); round++) {
     progress?.(best);
@@ -73,13 +82,13 @@ function planOf(
   stage: FeedPlan["stage"],
   givens: PlanGivens,
   plan: Planning,
+  times: TimesToStart,
   does: HoldSchedule,
   { nobody, corrected }: { readonly nobody: Promised; readonly corrected: Promised },
   table: CorrectionTable,
 ): FeedPlan {
   const { bath, dip, limit, hold, slug, measureLimited } = plan;
   const additions = additionsOf(does, limit);
-  const times = timesToStart(givens, plan, does.start);
   const { burner } = givens.setup;
   const lit = (times.toBoil ?? 0) + (times.toStart ?? 0) + hold;
   const drift = driftOf(plan);

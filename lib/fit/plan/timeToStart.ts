@@ -1,9 +1,10 @@
 import { saltMass } from "../../bath/saltMasses.ts";
 import { simulateBath } from "../../bath/simulateBath.ts";
+import type { SimulatedBath } from "../../bath/simulationTypes.ts";
 import { departedSaltRatio } from "../../physics/departedBoilingPoint.ts";
 import type { Planning } from "./planning.ts";
 import { driftOf } from "./searchFeed.ts";
-import type { PlanGivens } from "./types.ts";
+import type { PlanCharge, PlanGivens } from "./types.ts";
 
 /** From lighting the burner to the reading at which the hold starts. s; null where it never comes to that. */
 export interface TimesToStart {
@@ -14,8 +15,10 @@ export interface TimesToStart {
   readonly why?: string;
 }
 
-/** s, the longest heat-up looked at. */
-const longest = 12 * 3600;
+/** s, how long a heat-up is looked at: most are over in the first of these. */
+const spans = [2400, 7200, 12 * 3600];
+/** K over the start that a heat-up is followed to: another start near it is read off the same course. */
+const beyond = 2;
 
 /**
  * When the bath boils, and when it reads what the hold starts at, unfed: by the full simulation of its charge; by the
@@ -23,35 +26,55 @@ const longest = 12 * 3600;
  *
  * @param givens of the plan
  * @param plan as `planning` made it
- * @param start K over the target at which the hold starts
+ * @returns a function of the K over the target at which the hold starts
  * @throws RangeError as `simulateBath`
- * @example timesToStart(givens, plan, -0.3).toBoil // 2,400 s
+ * @example timesToStart(givens, plan)(-0.3).toBoil // 2,400 s
  */
-export function timesToStart(givens: PlanGivens, plan: Planning, start: number): TimesToStart {
-  const { bath, fit, setup, pressure } = givens;
-  const { target, departure, losses, heat } = plan.bath;
-  const startsAt = target + start;
-  if (!bath) return ofFit(fit, plan, startsAt);
-  const wanted = saltMass(bath.salts) / departedSaltRatio(startsAt, pressure, bath.salts, departure);
-  const waterFirst = Math.max(0, wanted - bath.water);
+export function timesToStart(givens: PlanGivens, plan: Planning): (start: number) => TimesToStart {
+  const { bath, fit, pressure } = givens;
+  const { target, departure } = plan.bath;
+  let kept: { readonly water: number; readonly upTo: number; readonly run: SimulatedBath } | undefined;
+  return (start) => {
+    const startsAt = target + start;
+    if (!bath) return ofFit(fit, plan, startsAt);
+    const wanted = saltMass(bath.salts) / departedSaltRatio(startsAt, pressure, bath.salts, departure);
+    const waterFirst = Math.max(0, wanted - bath.water);
+    const water = bath.water + waterFirst;
+    if (kept?.water !== water || kept.upTo < startsAt) {
+      kept = { water, upTo: startsAt + beyond, run: heatUp(givens, plan, bath, water, startsAt + beyond) };
+    }
+    return { ...readOff(kept.run, startsAt), waterFirst };
+  };
+}
+
+/** The bath from lighting until it is so hot, or for as long as is looked at. */
+function heatUp(
+  { fit, setup, pressure }: PlanGivens,
+  { bath: { departure, heat, losses } }: Planning,
+  bath: PlanCharge,
+  water: number,
+  upTo: number,
+): SimulatedBath {
   const burner = fit ? { heat: heat + losses } : setup.burner;
-  const charge = { ...bath, water: bath.water + waterFirst, departure };
-  const end = longest;
-  const at = { ...setup, burner, air: { ...setup.air, pressure } };
-  const { course, stops } = simulateBath(at, charge, { end }, { step: 20 });
-  const boils = course.findIndex(({ state, T, boilingPoint }) => state === "boiling" || T >= boilingPoint - 1e-6);
-  if (boils < 0) {
-    return { toBoil: null, toStart: null, waterFirst, why: stops?.reason ?? "the fire does not bring it to the boil" };
+  const around = { ...setup, burner, air: { ...setup.air, pressure } };
+  let run: SimulatedBath | undefined;
+  for (const end of spans) {
+    run = simulateBath(around, { ...bath, water, departure }, { end }, { step: 20 });
+    if (run.stops || run.end.T >= upTo) break;
   }
-  const first = course[boils];
-  const toBoil = first?.time ?? 0;
+  return run as SimulatedBath;
+}
+
+function readOff({ course, stops }: SimulatedBath, startsAt: number): Omit<TimesToStart, "waterFirst"> {
+  const boils = course.findIndex(({ state, T, boilingPoint }) => state === "boiling" || T >= boilingPoint - 1e-6);
+  if (boils < 0) return { toBoil: null, toStart: null, why: stops?.reason ?? "the fire does not bring it to the boil" };
+  const toBoil = course[boils]?.time ?? 0;
   const later = course.findIndex(({ T }, i) => i >= boils && T >= startsAt - 1e-3);
-  if (later < 0) return { toBoil, toStart: null, waterFirst, why: stops?.reason ?? "it never climbs to the target" };
   const [before, after] = [course[Math.max(boils, later - 1)], course[later]];
-  if (!before || !after) return { toBoil, toStart: null, waterFirst };
+  if (!before || !after) return { toBoil, toStart: null, why: stops?.reason ?? "it never climbs to the target" };
   const part = after.T > before.T ? (startsAt - before.T) / (after.T - before.T) : 0;
   const time = before.time + Math.min(1, Math.max(0, part)) * (after.time - before.time);
-  return { toBoil, toStart: time - toBoil, waterFirst };
+  return { toBoil, toStart: time - toBoil };
 }
 
 function ofFit(fit: PlanGivens["fit"], plan: Planning, startsAt: number): TimesToStart {
