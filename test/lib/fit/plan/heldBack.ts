@@ -31,8 +31,8 @@ function spread(i: number, base: number): number {
   return sum;
 }
 
-/** Roughly normal out of an even number: the logistic's quantile, scaled; good to 0.1 in the middle. */
-const bell = (p: number) => Math.log(p / (1 - p)) / 1.702;
+/** An even number as a logistic one of mean 0 and standard deviation 1: tails a little longer than the plan draws. */
+const bell = (p: number) => Math.log(p / (1 - p)) / 1.814;
 
 /** A shop's bath of its own size, mix, fire, air and hold. */
 export function inventBath(i: number, band?: number): HeldBackBath {
