@@ -13,6 +13,8 @@ import {
 /** A bath as its plan is told of it, and as it truly is: the fit's error is fixed for the bath. */
 export interface HeldBackBath {
   readonly told: PlanGivens;
+  /** W that its walls and top lose. */
+  readonly losses: number;
   /** Factors on the heat into the bath, and on the slope of its curve. */
   readonly heat: number;
   readonly slope: number;
@@ -65,6 +67,7 @@ export function inventBath(i: number, band?: number): HeldBackBath {
       pressure,
       pours: r.chance(0.3) ? { measure: 0.012 * water } : "steady",
     },
+    losses,
     heat: 1 + 0.05 * bell(spread(i + 1, 2)),
     slope: 1 + 0.05 * bell(spread(i + 1, 3)),
   };
@@ -126,8 +129,7 @@ export function trueHold(held: HeldBackBath, plan: FeedPlan, policy: Policy, see
   const departure = { offset: pivotless.offset, scale: pivotless.scale * held.slope };
   const burner = "heat" in setup.burner ? setup.burner.heat : 0;
   // Losses are known; what is beyond them is off by the bath's own share.
-  const { losses } = coolingOf(setup, bath);
-  const fire = losses + (burner - losses) * held.heat;
+  const fire = held.losses + (burner - held.losses) * held.heat;
 
   // The hold starts where the climbing bath reads what the plan says, give or take what a reading is off.
   const first = reads(0) + 0.5 * fahrenheit * r.normal() + fahrenheit * (r.even() - 0.5);
@@ -137,27 +139,27 @@ export function trueHold(held: HeldBackBath, plan: FeedPlan, policy: Policy, see
   let temperature: number | "boiling" = "boiling";
   const mass = told.parts?.mass ?? 0;
   const around = { ...setup, thermometer: {} };
-  const run = (from: number, to: number, flows: readonly Flow[], steel: number, parts: boolean) => {
+  const run = (from: number, to: number, flows: readonly Flow[], parts?: number) => {
     const events: ScheduledEvent[] = [];
     for (let t = from; t < to; t += 20) events.push({ kind: "burner", time: t - from, share: gust(t) });
     for (const flow of flows) {
       const [a, b] = [Math.max(from, flow.from), Math.min(to, flow.to)];
       if (b - a > 1e-6) events.push({ kind: "feed", from: a - from, to: b - from, rate: flow.rate, temperature: tap });
     }
-    if (parts) events.push({ kind: "parts in", time: 0, mass, temperature: tap });
-    const wall = { ...setup.tank.wall, steel: tankSteel(setup) + steel };
+    // Parts that are in already are carried from piece to piece at the bath's own temperature.
+    if (parts) events.push({ kind: "parts in", time: 0, mass, temperature: parts });
     const record = Array.from({ length: Math.floor((to - from) / 10) + 1 }, (_, i) => 10 * i);
     const done = simulateBath(
-      { ...around, tank: { ...setup.tank, wall }, burner: { heat: fire } },
+      { ...around, burner: { heat: fire } },
       { water, salts, temperature, departure },
       { end: to - from, events },
-      { step: 10, record: [...new Set([...record, to - from])], partsWarming: parts ? 40 : 0 },
+      { step: 10, record: [...new Set([...record, to - from])], partsWarming: parts === tap ? 40 : 0 },
     );
     water = done.end.water;
     temperature = done.end.T >= done.end.boilingPoint - 1e-5 ? "boiling" : done.end.T;
     return done;
   };
-  if (lateStart > 1) run(-lateStart, 0, [], 0, false);
+  if (lateStart > 1) run(-lateStart, 0, []);
 
   const flows: Flow[] = [];
   const steady = told.pours === "steady";
@@ -173,10 +175,13 @@ export function trueHold(held: HeldBackBath, plan: FeedPlan, policy: Policy, see
   let shown: number | undefined;
   let inside = 0;
   let counted = 0;
-  const every = 120;
+  const every = policy === "nobody" ? hold : 120;
+  let now = tap;
   for (let from = 0; from < hold; from += every) {
     const to = Math.min(hold, from + every);
-    const { course, end } = run(from, to, [...planned, ...flows], from > 0 ? mass : 0, from === 0 && mass > 0);
+    const warm = from === 0 ? tap : now;
+    const { course, end } = run(from, to, [...planned, ...flows], mass > 0 ? warm : undefined);
+    now = end.T;
     for (const { time, T } of course) {
       shown = shown === undefined ? T : shown + (1 - Math.exp(-10 / 15)) * (T - shown);
       if (time === 0) continue;
@@ -214,11 +219,6 @@ function fullPerKelvin({ table }: FeedPlan, step: number): number {
 }
 
 const saltOf = (salts: Brine) => Object.values(salts).reduce((sum: number, kg) => sum + (kg ?? 0), 0);
-
-function tankSteel({ tank }: SimulationSetup): number {
-  const { length, width, depth, wall } = tank;
-  return (length * width + 2 * (length + width) * depth) * (wall?.thickness ?? 0) * 7850;
-}
 
 /** W that walls and top lose at the boil, and W that evaporates just below it: a hot bath without fire, by its tally. */
 function coolingOf(setup: SimulationSetup, charge: SimulationCharge): { losses: number; quiet: number } {
