@@ -73,8 +73,18 @@ export function algebraOf(tree: Tree, places: ReadonlyMap<string, number>): Alge
     for (let i = count - 1; i >= 0; i--) {
       const slope = slopes[i] as number;
       const code = codes[i];
-      if (code === CONSTANT || slope === 0) continue;
       const left = lefts[i] as number;
+      if (code === POWER) {
+        const exponent = constants[i] as number;
+        const by = exponent === 0 ? 0 : exponent * (numbers[left] as number) ** (exponent - 1);
+        // Even where nothing asks for it: a slope without end times none is not none.
+        if (!Number.isFinite(by)) return undefined;
+        slopes[left] = (slopes[left] as number) + slope * by;
+        continue;
+      }
+      if (code === OVER && !Number.isFinite((numbers[left] as number) / (numbers[rights[i] as number] as number) ** 2))
+        return undefined;
+      if (code === CONSTANT || slope === 0) continue;
       const right = rights[i] as number;
       if (code === INPUT) inputSlopes[left] = (inputSlopes[left] as number) + slope;
       else if (code === PLUS || code === MINUS) {
@@ -87,12 +97,7 @@ export function algebraOf(tree: Tree, places: ReadonlyMap<string, number>): Alge
         const over = numbers[right] as number;
         slopes[left] = (slopes[left] as number) + slope / over;
         slopes[right] = (slopes[right] as number) - (slope * (numbers[i] as number)) / over;
-      } else if (code === NEGATIVE) slopes[left] = (slopes[left] as number) - slope;
-      else {
-        const exponent = constants[i] as number;
-        const by = exponent === 0 ? 0 : exponent * (numbers[left] as number) ** (exponent - 1);
-        slopes[left] = (slopes[left] as number) + slope * by;
-      }
+      } else slopes[left] = (slopes[left] as number) - slope;
     }
     const components = new Map<string, number>();
     let cancelled = false;
@@ -105,6 +110,7 @@ export function algebraOf(tree: Tree, places: ReadonlyMap<string, number>): Alge
       for (const [source, part] of parts) {
         const before = components.get(source);
         const after = before === undefined ? slope * part : before + slope * part;
+        if (!Number.isFinite(after)) return undefined;
         if (after === 0) cancelled = true;
         components.set(source, after);
       }

@@ -2,6 +2,7 @@ import { exact } from "../measure/measuredValue.ts";
 import type { Value } from "../measure/types.ts";
 import { isValue } from "./isValue.ts";
 import { JobAtWork } from "./JobAtWork.ts";
+import { pauses } from "./pauses.ts";
 import { suppose, type World } from "./supposed.ts";
 
 /** What a worked line comes to for one amount of a given, the given itself without doubt; or why it has no amount. */
@@ -27,6 +28,9 @@ export function probe(
   const nameOf = (id: string) => desk.kept.get(id)?.name ?? id;
   if (desk.kept.get(by)?.line.kind !== "given")
     throw new Error(`"${nameOf(by)}" is worked out, so it can't be moved by hand: choose a given`);
+  const read = wiring.formula(line);
+  if (read && "says" in read) throw new Error(`"${nameOf(line)}" can't be worked out: ${read.says}`);
+  if (wiring.loop(line)) throw new Error(`"${nameOf(line)}" can't be worked out: it needs itself`);
   if (line === by || !wiring.withDependents([by]).has(line))
     throw new Error(`"${nameOf(line)}" does not depend on "${nameOf(by)}": choose a given that feeds it`);
   const present = result(by, inCase);
@@ -35,11 +39,14 @@ export function probe(
     throw new Error(`"${nameOf(by)}" has no amount yet: write one to start from`);
   const now = present.value;
   const job = new JobAtWork(() => {});
+  const clock = pauses();
   const ask = suppose(world, inCase, line, [by], () => job);
   return {
     now,
     end: () => job.stopByHand(),
     async at(x) {
+      // A page must go on living while it is asked a few thousand times.
+      if (clock.due()) await clock.pause();
       const { written: _, ...settled } = present;
       const found = await ask(new Map([[by, { ...settled, value: exact(x, now.dimension) }]]));
       if (found.state === "settled")

@@ -38,20 +38,27 @@ export function suppose(
   const way = orderOf(asked, (id) =>
     set.has(id) ? [] : wiring.uses(id).filter((used) => dependents.has(used)),
   ).filter((id) => dependents.has(id) && !set.has(id));
+  const steps = way.flatMap((id) => {
+    const line = desk.kept.get(id)?.line;
+    const read = wiring.formula(id);
+    return line && line.kind !== "given" && read && "tree" in read && !wiring.loop(id) ? [{ id, line, read }] : [];
+  });
+  // The asker may give the thread back between two questions: an edit that comes meanwhile must not mix with the answers.
+  const stood = new Map(
+    [asked, ...steps.flatMap(({ id, read }) => [id, ...read.uses])].map((id) => [id, result(id, inCase)]),
+  );
   return async (supposed) => {
     const found = new Map<string, Result>(supposed);
-    const of = (id: string) => found.get(id) ?? result(id, inCase);
-    for (const id of way) {
-      const kept = desk.kept.get(id);
-      const read = wiring.formula(id);
-      if (!kept || kept.line.kind === "given" || !read || "says" in read || wiring.loop(id)) continue;
+    const of = (id: string): Result =>
+      found.get(id) ?? stood.get(id) ?? { state: "stopped", says: "this line was removed" };
+    for (const { id, line, read } of steps) {
       const around = {
-        formula: kept.line.formula,
+        formula: line.formula,
         result: (name: string) => of(read.uses[read.places.get(name) ?? -1] ?? ""),
         ...(jobOf && { jobOf }),
       };
       const worked = evaluate(read.tree, around);
-      found.set(id, inItsUnit(worked instanceof Promise ? await worked : worked, kept.line.unit));
+      found.set(id, inItsUnit(worked instanceof Promise ? await worked : worked, line.unit));
     }
     return of(asked);
   };

@@ -31,8 +31,9 @@ export async function sweepOver(
   const given = world.desk.kept.get(by)?.line;
   const swept: Swept[] = [];
   let done = 0;
-  for (const { id, name } of cases) {
-    const { at, now, end } = probe(world, id, line, by);
+  // All before the first is asked: the thread is given back between points, and lines may change.
+  const probes = cases.map(({ id, name }) => ({ name, ...probe(world, id, line, by) }));
+  for (const { name, at, now, end } of probes) {
     const edge = (text: string | number) =>
       typeof text === "number" ? text : wantedIn(text, now.dimension, given?.unit);
     const [from, to] = [edge(how.from), edge(how.to)].sort((a, b) => a - b) as [number, number];

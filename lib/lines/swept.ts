@@ -1,5 +1,6 @@
 import type { Value } from "../measure/types.ts";
 
+/** The thread is given back every few ms; a sweep shows the lines as they were when it began. */
 export interface SweepOptions {
   /** Texts with units, or amounts in SI. */
   readonly from: string | number;

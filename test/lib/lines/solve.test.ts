@@ -66,7 +66,9 @@ test("solve keeps to a given's limits and finds temperatures", async () => {
 
 test("solve for a line that is stopped, a worked one, or itself says what to do", async () => {
   const lines = open({ a: given("2"), b: worked("a +"), c: worked("a * 3"), d: worked("c + 1") });
-  expect(await lines.solve("b", "1", "a")).toMatchObject({ stopped: expect.stringMatching(/depend/u) });
+  expect(await lines.solve("b", "1", "a")).toMatchObject({
+    stopped: expect.stringMatching(/can't be worked out: .*stops short/u),
+  });
   expect(await lines.solve("d", "1", "c")).toMatchObject({ stopped: expect.stringMatching(/choose a given/u) });
   expect(await lines.solve("d", "one", "a")).toMatchObject({ stopped: expect.stringMatching(/"one"/u) });
 });
@@ -102,3 +104,38 @@ test("sweep shows where there is no number, and can be ended", async () => {
   await expect(lines.sweep("y", "x", { from: "1", to: "1" })).rejects.toThrow(/two amounts that differ/u);
   await expect(lines.sweep("y", "x", { from: "1 lb", to: "2" })).rejects.toThrow(/number/u);
 });
+
+/** A sum of many terms, so that one point takes a while. */
+const long = () =>
+  open({
+    x: given("4"),
+    k: given("2"),
+    y: worked(Array.from({ length: 100 }, (_, i) => `sqrt(x + ${i} * k)`).join(" + ")),
+  });
+
+test.each(["sweep", "solve"] as const)(
+  "a long %s gives the thread back, and tells of the lines as they were when it began",
+  async (what) => {
+    const lines = long();
+    await lines.settled();
+    const ask = () =>
+      what === "sweep" ? lines.sweep("y", "x", { from: 1, to: 9, points: 600 }) : lines.solve("y", "7000", "x");
+    const still = await ask();
+    let [longest, last] = [0, performance.now()];
+    const beat = setInterval(() => {
+      const now = performance.now();
+      longest = Math.max(longest, now - last);
+      last = now;
+    }, 1);
+    const start = performance.now();
+    const asked = ask();
+    setTimeout(() => lines.set("k", { given: "3" }), 2);
+    expect(await asked).toEqual(still);
+    clearInterval(beat);
+    // Our own figure: a few slices at the most, on a busy machine, where the whole takes longer.
+    expect(performance.now() - start).toBeGreaterThan(longest);
+    expect(longest).toBeGreaterThan(0);
+    expect(longest).toBeLessThan(120);
+    lines.close();
+  },
+);
