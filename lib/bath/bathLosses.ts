@@ -56,8 +56,12 @@ export function bathLosses({ tank, losses = "computed", air = {} }: SimulationSe
   };
 }
 
-/** J/kg of plain water, 273 to 433 K: straight within 1 % between the steam tables' 2,501 kJ/kg at 0 and 2,082 at 160 °C. */
-function latentHeat(T: number): number {
+/**
+ * J/kg of plain water, 273 to 433 K: straight within 1 % between the steam tables' 2,501 kJ/kg at 0 and 2,082 at 160 °C.
+ *
+ * @example latentHeat(417.6) // 2.1227e6 J/kg
+ */
+export function latentHeat(T: number): number {
   return 2.501e6 - 2619 * (T - 273.15);
 }
 

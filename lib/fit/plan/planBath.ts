@@ -38,6 +38,8 @@ export interface PlanBath {
   readonly warming: number;
   /** kg/s that evaporate from the bath where it stands just below its boil. */
   readonly quiet: number;
+  /** The same as published correlations alone have it. */
+  readonly quietPublished: number;
   /** K, of the water fed. */
   readonly feedTemperature: number;
   /** s. */
@@ -50,6 +52,8 @@ export interface PlanBath {
 
 /** What nobody said: the middle of what a fit starts from (15 and 20 s, see `waterLine`), whole °F, 5 % as a fit leaves the heat. */
 const usual = { lag: 15, mixing: 20, rounding: 5 / 9, heatDoubt: 0.05 };
+/** A bath that boiled on its fire evaporates less than that below its boil: a quarter of the heat, as the fit of a run takes it. */
+const boiled = 0.25;
 /** The mix taken where a fitted run comes without its salts: 2 to 1 by weight, common practice, no source. */
 const usualMix: Brine = { sodiumHydroxide: 2, sodiumNitrate: 1 };
 
@@ -95,6 +99,8 @@ export function planBath(givens: PlanGivens): PlanBath {
   }
   const enthalpy = new BathHeat(salts);
   enthalpy.at(water, target);
+  const evaporation = steamHeat(pressure)(target) - enthalpy.byWater;
+  const quiet = loses.quiet ? loses.evaporates(target) * Math.max(0, pressure - loses.airVapour) : 0;
   const { thermometer = {} } = setup;
   const mixing = fit ? (parameter(fit, "mixing time")?.value ?? usual.mixing) : usual.mixing;
   const lag = thermometer.lag ?? (fit ? parameter(fit, "thermometer lag")?.value : undefined) ?? usual.lag;
@@ -111,9 +117,10 @@ export function planBath(givens: PlanGivens): PlanBath {
     slopeDoubt: told?.slopeDoubt ?? chargeSlopeDoubt(bath),
     losses,
     capacity: enthalpy.byT + tankSteel(setup.tank) * steelTable().slope(target),
-    evaporation: steamHeat(pressure)(target) - enthalpy.byWater,
+    evaporation,
     warming: enthalpy.byWater - plainWater(feedTemperature),
-    quiet: loses.quiet ? loses.evaporates(target) * Math.max(0, pressure - loses.airVapour) : 0,
+    quiet: told ? Math.min(quiet, (boiled * heat) / evaporation) : quiet,
+    quietPublished: quiet,
     feedTemperature,
     lag,
     mixing,

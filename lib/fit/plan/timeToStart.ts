@@ -1,3 +1,4 @@
+import { latentHeat, ordinaryAir } from "../../bath/bathLosses.ts";
 import { saltMass } from "../../bath/saltMasses.ts";
 import { simulateBath } from "../../bath/simulateBath.ts";
 import type { SimulatedBath } from "../../bath/simulationTypes.ts";
@@ -50,13 +51,22 @@ export function timesToStart(givens: PlanGivens, plan: Planning): (start: number
 /** The bath from lighting until it is so hot, or for as long as is looked at. */
 function heatUp(
   { fit, setup, pressure }: PlanGivens,
-  { bath: { departure, heat, losses } }: Planning,
+  { bath: { departure, heat, losses, quiet, target } }: Planning,
   bath: PlanCharge,
   water: number,
   upTo: number,
 ): SimulatedBath {
-  const burner = fit ? { heat: heat + losses } : setup.burner;
-  const around = { ...setup, burner, air: { ...setup.air, pressure } };
+  const air = { ...ordinaryAir, ...setup.air, pressure };
+  // A fitted bath loses what the plan takes it to lose: its log showed that the fire brings it to the boil.
+  const fitted = {
+    burner: { heat: heat + losses },
+    losses: {
+      wall: losses / (target - air.temperature),
+      evaporation:
+        (quiet * latentHeat(target)) / (setup.tank.length * setup.tank.width * (pressure - air.vapourPressure)),
+    },
+  };
+  const around = { ...setup, air, ...(fit ? fitted : {}) };
   let run: SimulatedBath | undefined;
   for (const end of spans) {
     run = simulateBath(around, { ...bath, water, departure }, { end }, { step: 20 });

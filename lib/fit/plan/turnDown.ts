@@ -34,6 +34,8 @@ export interface TurnDown {
 }
 
 const steadyFrom = 0.95;
+/** Of the fitted fire: what a bath that boiled on it may need at the most to boil at all. A judgement. */
+const boiledOn = 0.8;
 /** A fire turned down is less sure by this much, as a share (a judgement: the fit of a run takes 15 % for losses). */
 const turnedDoubt = 0.15;
 
@@ -64,7 +66,8 @@ export function turnDown(
     needNumber("share of full fire", share, 0.05, 1, "");
     const heat = Math.max(0, share * (full.heat + full.losses) - full.losses);
     const doubt = Math.hypot(full.heatDoubt, ((1 - share) * turnedDoubt * full.losses) / Math.max(1, heat));
-    const needs = full.quiet * full.evaporation;
+    // A fitted bath boiled on its full fire: it cannot need more than most of that.
+    const needs = Math.min(full.quietPublished * full.evaporation, givens.fit ? boiledOn * full.heat : Infinity);
     const spread = heat * Math.hypot(doubt, errors.gusts);
     const boils = heat > 0 ? normalShare((heat - needs) / Math.max(1e-9, spread)) : 0;
     const { burner } = givens.setup;

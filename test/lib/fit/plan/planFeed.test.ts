@@ -187,9 +187,9 @@ test("heat-up and gas are those of the full simulation", () => {
 });
 
 // The generator's own truth: the cold water that its fire turned to steam, and what a kilogram does to its boil.
-test("from fitted runs alone, feed and slope are as near the truth as the plan says, over 16 invented logs", () => {
+test("from fitted runs alone, feed and slope are as near the truth as the plan says, over 12 invented logs", () => {
   const off = { feed: 0, slope: 0, count: 0 };
-  for (let seed = 41_001; seed <= 41_016; seed += 1) {
+  for (let seed = 41_001; seed <= 41_012; seed += 1) {
     const log = inventLogForFit(seed);
     const { told, truth, text } = log;
     const fit = fitRun(readLog(text).run, givesForFit(log));

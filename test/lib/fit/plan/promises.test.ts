@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { correctionTable, planFeed } from "../../../../lib/index.ts";
+import { fittedBath } from "./fittedBath.ts";
 import { inventBath, type Policy, trueHold } from "./heldBack.ts";
 
 const baths = 30;
@@ -28,6 +29,20 @@ test("over thirty baths the promises come true: 6 points with nobody correcting,
   expect(Math.abs(sum.table - sum.corrected) / baths).toBeLessThan(0.04);
   expect(sum.table / baths).toBeGreaterThan(sum.nobody / baths + 0.05);
 }, 90_000);
+
+// Ten baths: one fit's error is fixed for its bath, so that their mean is known to some 7 points.
+test("promises made from one log's fit come true, over ten logs of the generator", () => {
+  const sum = { nobody: 0, table: 0, promised: 0, corrected: 0 };
+  for (let seed = 51_000; seed < 51_010; seed += 1) {
+    const { bath, plan } = fittedBath(seed, { draws: 200 });
+    sum.nobody += heldOf(bath, plan, "nobody", 100 * seed);
+    sum.table += heldOf(bath, plan, "table", 100 * seed);
+    sum.promised += plan.inBand;
+    sum.corrected += plan.inBandCorrected;
+  }
+  expect(Math.abs(sum.nobody - sum.promised) / 10).toBeLessThan(0.14);
+  expect(Math.abs(sum.table - sum.corrected) / 10).toBeLessThan(0.08);
+}, 60_000);
 
 test("truly too, the table beats full corrections", () => {
   const held = { table: 0, full: 0 };
