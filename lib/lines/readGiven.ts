@@ -2,6 +2,7 @@ import type { Doubt } from "../measure/defaultUncertainty.ts";
 import { kindOf } from "../measure/kindOf.ts";
 import { kinds } from "../measure/kinds.ts";
 import { writtenValue } from "../measure/measuredValue.ts";
+import { readCompound } from "../measure/readCompound.ts";
 import { readQuantity } from "../measure/readQuantity.ts";
 import type { Kind, Unread, Written } from "../measure/types.ts";
 import { findUnit } from "../measure/unit.ts";
@@ -41,13 +42,36 @@ function quantity(given: Given): Written | Unread {
   const kind = kindTaken(given);
   if (kind !== undefined) return readQuantity(given.text, expected(kind, given), options);
   // Nobody said what is expected: the first kind that the text can be wins, a plain number before all others.
+  const usual = given.unit === undefined ? undefined : findUnit(given.unit);
+  if (usual && given.takes === undefined)
+    return readCompound(given.text, usual, options) ?? notIn(given.text, usual.symbol);
   const first = readQuantity(given.text, { kind: "number" }, options);
   if (!("remedy" in first)) return first;
   for (const one of kinds.keys()) {
     const read = readQuantity(given.text, { kind: one }, options);
     if (!("remedy" in read)) return read;
   }
-  return first;
+  return readCompound(given.text, undefined, options) ?? ofSomeKind(first);
+}
+
+/** A text that is not in a line's unit, which has no kind of its own. */
+function notIn(text: string, unit: string): Unread {
+  const read = text.trim().slice(0, 60);
+  return {
+    at: 0,
+    read,
+    expected: `an amount in ${unit}`,
+    remedy: `Write a number, or a number with its unit, as in 4 ${unit}.`,
+  };
+}
+
+/** What is said where any kind would do: not that a plain number is wanted. */
+function ofSomeKind(first: Unread): Unread {
+  const [why] = /^"[^"]*" is no unit known here\./u.exec(first.remedy) ?? [];
+  const remedy = why
+    ? `${why} Write one such as lb, gal, in, min or $/gal.`
+    : first.remedy.replace("Write a plain number, as in 4.", "Look at the number and its unit again.");
+  return { ...first, expected: "a number, with its unit if it has one, such as 24 lb,", remedy };
 }
 
 const expected = (kind: Kind, { unit, atLeast, atMost }: Given) => ({

@@ -17,6 +17,7 @@ export { fromUnit, inUnit, unitMeasuring } from "./inUnit.ts";
 export { kindOf, kindOfDimension } from "./kindOf.ts";
 export { kindFacts, kinds } from "./kinds.ts";
 export { exact, measuredValue, writtenValue } from "./measuredValue.ts";
+export { readCompound } from "./readCompound.ts";
 export { type NumberOptions, type NumberRead, readNumber } from "./readNumber.ts";
 export { type ReadOptions, readQuantity } from "./readQuantity.ts";
 export { siUnit, usualUnit } from "./siUnit.ts";

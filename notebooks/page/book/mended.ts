@@ -44,21 +44,23 @@ function renamed(lines: readonly (readonly [string, Line])[]): {
 } {
   const says: string[] = [];
   const good: Record<string, Line> = Object.create(null);
+  const names = namesOf(lines.map(([name]) => tidyName(name)));
+  const taken = new Set<string>();
+  const all = new Set(lines.map(([name]) => foldName(name)));
+  let count = 1;
   for (const [name, line] of lines) {
     const tidy = tidyName(name);
-    const others = Object.keys(good);
-    const taken = others.some((one) => foldName(one) === foldName(tidy));
-    const wrong = taken ? "is the name of another line" : checkName(tidy, namesOf(others));
-    if (wrong === undefined && !refused({ ...good, [tidy]: line })) {
+    const wrong = taken.has(foldName(tidy)) ? "is the name of another line" : checkName(tidy, names);
+    if (wrong === undefined) {
+      taken.add(foldName(tidy));
       good[tidy] = line;
       continue;
     }
     let next = "renamed line";
-    for (let i = 2; others.some((one) => foldName(one) === next); i++) next = `renamed line ${i}`;
+    while (all.has(foldName(next))) next = `renamed line ${++count}`;
+    all.add(foldName(next));
     good[next] = line;
-    says.push(
-      `The line “${tidy.slice(0, 80)}” is called “${next}” here: its name ${wrong ?? "could be read another way"}.`,
-    );
+    says.push(`The line “${tidy.slice(0, 80)}” is called “${next}” here: its name ${wrong}.`);
   }
   return { lines: good, says };
 }
