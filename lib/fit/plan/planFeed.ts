@@ -99,6 +99,8 @@ function planOf(
     ...additions.filter(() => slug > 0).map(({ water }) => water),
     ...table.rows.map(({ water }) => water),
   ];
+  const waterTotal = additions.reduce((sum, { water }) => sum + water, 0);
+  const gas = "heat" in burner ? undefined : burner.power / propane.grossHeatingValue.value;
   const result = {
     stage,
     additions,
@@ -107,9 +109,9 @@ function planOf(
     inBandUncertainty: { nobody: doubt(nobody), corrected: doubt(corrected) },
     inBandOnceBack: { nobody: nobody.heldOnceBack / nobody.n, corrected: corrected.heldOnceBack / corrected.n },
     timeLost: { nobody: lost(nobody), corrected: lost(corrected) },
-    waterTotal: additions.reduce((sum, { water }) => sum + water, 0),
+    waterTotal,
     feed: does.rate,
-    ...("heat" in burner ? {} : { gasTotal: (burner.power * lit) / propane.grossHeatingValue.value }),
+    ...(gas === undefined ? {} : { gasTotal: gas * lit }),
     largestSlug: Math.max(0, ...pours),
     slugLimit: limit,
     measureLimited,
@@ -124,6 +126,14 @@ function planOf(
     bandLasts: (2 * bath.band) / drift,
     dip: dip.dip,
     recovery: dip.recovery,
+    uncertainty: {
+      timeToBoil: times.toBoil === null ? null : bath.heatDoubt * times.toBoil,
+      feed: bath.heatDoubt * does.rate,
+      waterTotal: bath.heatDoubt * waterTotal,
+      // The hold is as long as it is planned; only the way there hangs on the heat.
+      ...(gas === undefined ? {} : { gasTotal: gas * bath.heatDoubt * (lit - hold) }),
+      drift: Math.hypot(bath.heatDoubt, bath.slopeDoubt) * drift,
+    },
     table,
     simulated: plan.simulated,
     cautions: [

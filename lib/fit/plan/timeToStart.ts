@@ -69,7 +69,7 @@ function heatUp(
   const around = { ...setup, air, ...(fit ? fitted : {}) };
   let run: SimulatedBath | undefined;
   for (const end of spans) {
-    run = simulateBath(around, { ...bath, water, departure }, { end }, { step: 20 });
+    run = simulateBath(around, { temperature: air.temperature, ...bath, water, departure }, { end }, { step: 20 });
     if (run.stops || run.end.T >= upTo) break;
   }
   return run as SimulatedBath;

@@ -2,13 +2,19 @@ import type { DoubtfulDeparture } from "../../bath/plan/types.ts";
 import type { SimulationCharge, SimulationSetup } from "../../bath/simulationTypes.ts";
 import type { FittedRun } from "../run/types.ts";
 
-/** A setup, and how unsure its heat is: standard uncertainty as a share of the heat into the bath; 0.05 where absent. */
+/**
+ * A setup, and how unsure its heat is: standard uncertainty as a share of the heat into the bath; where absent a fitted
+ * run's own, else 0.05, as a fit leaves it. A fire known by handbooks alone has 0.3 (`burnerEfficiencyPrior`): say so.
+ * A thermometer whose lag and rounding nobody said lags 15 s and is read to whole °F.
+ */
 export interface PlanSetup extends SimulationSetup {
   readonly heatUncertainty?: number;
 }
 
 /** A bath's charge, with its departure and how sure that is. */
-export interface PlanCharge extends SimulationCharge {
+export interface PlanCharge extends Omit<SimulationCharge, "temperature"> {
+  /** K, when the burner is lit, or boiling; the air's where absent. */
+  readonly temperature?: SimulationCharge["temperature"];
   readonly departure?: DoubtfulDeparture;
 }
 
@@ -171,6 +177,14 @@ export interface FeedPlan {
   /** K by which parts cool the bath, s until it is back where it was. */
   readonly dip: number;
   readonly recovery: number;
+  /** Standard uncertainties, from what is unsure of the fire's heat and of the bath's curve. */
+  readonly uncertainty: {
+    readonly timeToBoil: number | null;
+    readonly feed: number;
+    readonly waterTotal: number;
+    readonly gasTotal?: number;
+    readonly drift: number;
+  };
   readonly table: CorrectionTable;
   /** Simulated holds in all. */
   readonly simulated: number;

@@ -182,6 +182,14 @@ test("heat-up and gas are those of the full simulation", () => {
   expect(Math.abs((plan.timeToBoil ?? 0) - (boil?.time ?? 0))).toBeLessThan(30);
   const lit = (plan.timeToBoil ?? 0) + (plan.timeToStart ?? 0) + 1800;
   expect(plan.gasTotal).toBeCloseTo((17_600 * lit) / propane.grossHeatingValue.value, 6);
+  expect(plan.uncertainty.timeToBoil).toBeCloseTo(0.05 * (plan.timeToBoil ?? 0), 6);
+  // By the full simulation: 5 % more fire into the bath brings the boil as much sooner as is said, within a fifth.
+  const more = { ...setup, burner: { power: 17_600 * 1.05, efficiency: 0.4 } };
+  const sooner = simulateBath(more, bath, { end: 7200 }, { step: 5 }).course.find(({ state }) => state === "boiling");
+  const gain = ((boil?.time ?? 0) - (sooner?.time ?? 0)) / (plan.uncertainty.timeToBoil ?? 1);
+  expect(gain).toBeGreaterThan(0.8);
+  expect(gain).toBeLessThan(1.5);
+  expect(planFeed({ ...givens, bath: { water: 6.6, salts } }, quick).timeToBoil).toBeCloseTo(plan.timeToBoil ?? 0, -2);
   expect(plan.waterFirst).toBe(0);
   expect(planFeed({ ...givens, bath: { ...bath, water: 5 } }, quick).waterFirst).toBeGreaterThan(0.9);
 });
