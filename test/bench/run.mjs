@@ -6,6 +6,7 @@ import { join } from "node:path";
 import { performance } from "node:perf_hooks";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { installMissing } from "../../notebooks/installMissing.mjs";
+import { framesHeld } from "./frames.mjs";
 
 installMissing();
 const { build } = await import("vite");
@@ -82,4 +83,12 @@ console.log(`\nRatios are medians of pairs. What each means:\n${meanings.map((li
 if (leftOut.length > 0)
   console.log(
     `\nLeft out, for want of a Python with NumPy and SciPy:\n${leftOut.map((name) => `- ${name}`).join("\n")}`,
+  );
+
+const frames = await framesHeld();
+console.log("\nHolding an arrow key on a given of the demo in a real browser, figures included (30 is the bar):");
+if (!frames) console.log("left out: the browser that the tests bring along does not start here");
+for (const { name, framesASecond, repeats, oneIn20, longest } of frames ?? [])
+  console.log(
+    `${name}: ${say(framesASecond)} frames a second over ${repeats} repeats of the key; one in 20 took ${say(oneIn20)} ms or more, the longest ${say(longest)} ms`,
   );
