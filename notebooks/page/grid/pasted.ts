@@ -1,6 +1,7 @@
 import { foldName, type Given, type Line, type Result } from "../../../lib/lines/index.ts";
-import { readNumber } from "../../../lib/measure/index.ts";
+import { dimensionName, readNumber, sameDimension } from "../../../lib/measure/index.ts";
 import { joinField } from "../fieldText.ts";
+import { isValue } from "../shownIn.ts";
 import { pasteShape } from "./pasteShape.ts";
 import { cutTsv } from "./tsv.ts";
 import type { Place } from "./types.ts";
@@ -125,9 +126,21 @@ function one(place: Place, value: string, unit: string, spread: string, target: 
   const text = textOf(line, value, unit || target.unit(place), wasSpread ? "" : spread);
   if (text === target.text(place)) return "same";
   const result = target.read(place.line, line, text);
-  if (result.state !== "stopped") return { ...place, text };
+  if (result.state !== "stopped") {
+    const other = otherSort(target.read(place.line, line, target.text(place)), result);
+    return other ? { where, read: text, ...other } : { ...place, text };
+  }
   const [expected = "", ...remedy] = result.says.split(/\.\s+/u);
   return { where, read: text, expected, remedy: remedy.join(". ") || "Look at the number and its unit again." };
+}
+
+/** A line that takes any sort keeps the sort it has: a block with a wrong unit must not turn blades into pounds. */
+function otherSort(before: Result, after: Result): Pick<Refused, "expected" | "remedy"> | undefined {
+  if (before.state !== "settled" || after.state !== "settled") return undefined;
+  const [was, is] = [before.value, after.value];
+  if (!isValue(was) || !isValue(is) || sameDimension(was.dimension, is.dimension)) return undefined;
+  const sort = dimensionName(was.dimension);
+  return { expected: `${sort}, as it is now`, remedy: `Type over it if it is to be ${dimensionName(is.dimension)}.` };
 }
 
 const sameText = (one: string, other: string): boolean => one === "" || one.trim() === other.trim();

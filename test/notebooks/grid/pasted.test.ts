@@ -11,6 +11,7 @@ const lines: Readonly<Record<string, Line>> = {
   burners: given("one ring", undefined, { takes: "words", choices: ["one ring", "two rings"] }),
   "what to remember": given("", undefined, { takes: "words" }),
   twice: worked("2 * tank length", "in"),
+  blades: given("6", undefined, { exact: true }),
 };
 const cases = ["Small tank", "Longer tank"];
 
@@ -132,7 +133,7 @@ test("what reaches beyond the last line or case is said", () => {
     "twice, beyond the last case",
     "twice, beyond the last case",
   ]);
-  expect(pasted("a\nb", target({ line: "twice", inCase: "Small tank" })).refused[1]?.where).toBe("below the last line");
+  expect(pasted("a\nb", target({ line: "blades", inCase: "Small tank" })).refused[1]?.where).toBe("below the last line");
 });
 
 test("a flood of rows ends", () => {
@@ -140,4 +141,19 @@ test("a flood of rows ends", () => {
   const { refused } = pasted("tank length\t1 parsec\n".repeat(200_000), target());
   expect(refused[0]?.where).toContain("beyond 5000 rows");
   expect(performance.now() - began).toBeLessThan(10_000);
+});
+
+test("a line that takes any sort keeps the sort it has: a wrong unit makes no weight of a count", () => {
+  const { takes: taken, refused } = pasted("line\tunit\tSmall tank\nblades\tlb\t4", target());
+  expect(taken).toEqual([]);
+  expect(refused).toMatchObject([
+    { where: "blades, Small tank", read: "4 lb", expected: "a plain number, as it is now" },
+  ]);
+  expect(takes("line\tSmall tank\nblades\t4")).toEqual(["blades, Small tank: 4"]);
+});
+
+test("what is refused alike at one place is said once", () => {
+  const words = pasteWords(pasted(`30\t36${"\t7".repeat(50)}`, target()));
+  expect(words).toMatch(/2 values taken; 50 left out\. tank length, beyond the last case: "7" and 49 more: /u);
+  expect(words.split("beyond the last case")).toHaveLength(2);
 });
