@@ -90,7 +90,7 @@ export interface Lines {
    */
   trial(line: string, inCase?: string, options?: TrialOptions): Promise<Tried>;
   /** A cheap look whether a trial is worth its time: false where the linear answer may not do. */
-  isStraight(line: string, inCase?: string): Promise<boolean>;
+  isStraight(line: string, inCase?: string, options?: Pick<TrialOptions, "digits" | "rest">): Promise<boolean>;
   /** Changes what the notebook asks, its figures or its notes; undone like any edit. */
   setRest(was: string, rest: Partial<Pick<Notebook, "asks" | "name" | "figures" | "notes" | "answer">>): void;
   /** Adds a line at the end, or behind another. Throws `invalid line name: …` with the reason for a name that is refused. */

@@ -16,6 +16,8 @@ export interface TrialOptions {
   readonly progress?: (share: number) => void;
   /** An AbortSignal, or anything like it: the trial ends at the next pause once this is true. */
   readonly stop?: { readonly aborted: boolean };
+  /** Gives the thread back between slices of some 8 ms; a timer if left out. Where it rejects, so does the trial. */
+  readonly rest?: () => Promise<void>;
 }
 
 /** What a Monte Carlo trial (JCGM 101:2008) says of a line, beside what slopes alone say. All in SI. */

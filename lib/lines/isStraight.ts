@@ -2,8 +2,10 @@ import { coverage95, standardUncertainty } from "../measure/standardUncertainty.
 import { normalChance } from "./chance.ts";
 import { drawnLine } from "./drawnLine.ts";
 import { isValue } from "./isValue.ts";
+import { pauses } from "./pauses.ts";
 import type { Off } from "./shifted.ts";
 import type { World } from "./supposed.ts";
+import type { TrialOptions } from "./Trial.ts";
 import { toleranceOf } from "./tolerance.ts";
 import { unitShown } from "./unitShown.ts";
 
@@ -20,13 +22,20 @@ const ALONE_SHARE = 1 / 2;
  * @param world The open notebook, settled.
  * @param inCase Id of the case.
  * @param asked Id of the line.
- * @param digits As in the options of a trial.
- * @returns true also for a line that has no amount or no doubt: there is nothing to try.
- * @example isStraight(world, "case 1", "line 3") // true
+ * @param options As those of a trial.
+ * @returns true also for a line that has no amount or no doubt, and for one that is read straight out of a thing with
+ * parts (a fit): there is nothing to try.
+ * @example await isStraight(world, "case 1", "line 3") // true
  */
-export function isStraight(world: World, inCase: string, asked: string, digits?: number): boolean {
+export async function isStraight(
+  world: World,
+  inCase: string,
+  asked: string,
+  { digits, rest }: Pick<TrialOptions, "digits" | "rest"> = {},
+): Promise<boolean> {
   const present = world.result(asked, inCase);
   if (present.state !== "settled" || !isValue(present.value)) return true;
+  if (isReadOut(world, asked)) return true;
   const { value } = present;
   const { work, grain } = drawnLine(world, inCase, asked);
   const unit = unitShown(value.dimension, world.desk.kept.get(asked)?.line.unit);
@@ -46,15 +55,27 @@ export function isStraight(world: World, inCase: string, asked: string, digits?:
   });
   if (sources.size === 0) return true;
   const wide = Math.max(toleranceOf(standardUncertainty(value), value.dimension, unit, digits), grain);
+  const clock = pauses(rest);
   for (const one of sources)
-    for (const far of [coverage95, -coverage95])
+    for (const far of [coverage95, -coverage95]) {
       if (!(miss((source) => (source === one ? far : 0)) <= ALONE_SHARE * wide)) return false;
+      if (clock.due()) await clock.pause();
+    }
   if (sources.size === 1) return true;
   const chance = normalChance("joint draws");
   let squares = 0;
   for (let i = 0; i < JOINT; i++) {
     const draw = new Map([...sources].map((source) => [source, chance()]));
-    for (const side of [1, -1]) squares += miss((source) => side * (draw.get(source) ?? 0)) ** 2;
+    for (const side of [1, -1]) {
+      squares += miss((source) => side * (draw.get(source) ?? 0)) ** 2;
+      if (clock.due()) await clock.pause();
+    }
   }
   return Math.sqrt(squares / (2 * JOINT)) <= JOINT_SHARE * wide;
+}
+
+/** Whether a line is a part of another line's thing: that is drawn as it stands, so a trial gives back what it was told. */
+function isReadOut({ wiring }: World, asked: string): boolean {
+  const read = wiring.formula(asked);
+  return read !== undefined && "tree" in read && read.tree.kind === "part" && read.tree.of.kind === "line";
 }

@@ -221,10 +221,10 @@ export function openLines(book: Notebook, options: OpenOptions = {}): Lines {
       await settledResult(line, one);
       return trialOf(world, one, line, how);
     },
-    async isStraight(name, inCase) {
+    async isStraight(name, inCase, how) {
       const [line, one] = [idOf(name), caseId(inCase)];
       await settledResult(line, one);
-      return isStraight(world, one, line);
+      return isStraight(world, one, line, how);
     },
     setRest(was, part) {
       edit({ undo: was, redo: was, changes: [] }, { ...about, ...part });

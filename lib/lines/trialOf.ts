@@ -57,7 +57,7 @@ export async function trialOf(world: World, inCase: string, asked: string, optio
   const draws = new Draws(seed, size);
   const gathered = new Gathered(value.value, standardUncertainty(value));
   const shares = new Shares(value);
-  const clock = pauses();
+  const clock = pauses(options.rest);
   let without = 0;
   let reason: string | undefined;
 

@@ -1,15 +1,18 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import type { Clause, Line, Result } from "../../lib/lines/index.ts";
+import type { Clause, Line, Result, Trial } from "../../lib/lines/index.ts";
 import { formatLimit } from "../../lib/measure/index.ts";
 import { caution } from "./caution.ts";
 import { chooseClause, cutClause, type Piece } from "./clause.ts";
 import { output, outputAs, type System, shownIn, spreadMark, unitOfAmount } from "./showValue.ts";
+import { byTrial, saferTrial, shownByTrial } from "./trials/shown.ts";
 import { lineKey, unitInWords } from "./words.ts";
 
 export interface AnswerProps {
   readonly clauses: readonly (string | Clause)[];
   readonly lines: ReadonlyMap<string, Line>;
   readonly result: (name: string) => Result;
+  /** The trial of a number whose ± will not do. */
+  readonly trial?: ((name: string, line: Line, result: Result) => Trial | undefined) | undefined;
   readonly system: System;
   /** Something typed is not taken yet: every number is about to change. */
   readonly busy: boolean;
@@ -20,21 +23,29 @@ export interface AnswerProps {
 }
 
 /** One number of the sentence, wearing the mark of its thing in the figure; words where the line came to words. */
-function number(name: string, bare: boolean, { lines, result, system, busy }: AnswerProps): TemplateResult | string {
+function number(
+  name: string,
+  bare: boolean,
+  { lines, result, trial, system, busy }: AnswerProps,
+): TemplateResult | string {
   const line = lines.get(name);
   const came = result(name);
   if (came.state === "settled" && typeof came.value === "string") return came.value;
   const shown = shownIn(came);
   if (!line || !shown) return "…";
-  const { value, before } = shown;
-  const unit = unitOfAmount(line, value, system);
+  const { before } = shown;
+  const unit = unitOfAmount(line, shown.value, system);
   const key = lineKey(name, line);
   const grey = busy || before;
   const { plain, mark = "", safe } = line.kind === "given" ? {} : line;
+  const tried = trial?.(name, line, came);
   if (safe) {
+    const safer = saferTrial(shown.value, tried, safe);
+    const value = shownByTrial(shown.value, safer);
     // Its error can hurt: the safe end, rounded to the safe side, without ±; the ± stands among the lines.
-    return html`<span class="kept">${safe} ${outputAs(key, value, formatLimit(value, unit, safe, { system }), mark, grey)}</span>`;
+    return html`<span class="kept">${safe} ${outputAs(key, value, formatLimit(value, unit, safe, { system }), mark, grey)}${byTrial(safer)}</span>`;
   }
+  const value = shownByTrial(shown.value, tried);
   const words = unitInWords(unit);
   return html`<span class="kept ${grey ? "before" : ""}">${output(key, value, unit, system, mark, grey)}${plain ? nothing : spreadMark(value, unit, system)}</span>${
     bare
@@ -42,7 +53,7 @@ function number(name: string, bare: boolean, { lines, result, system, busy }: An
       : words === "°F" || words === "°C"
         ? html`<span class="unit"> ${words}</span>`
         : html` <span class="unit">${words}</span>`
-  }`;
+  }${byTrial(tried)}`;
 }
 
 /** Why a clause has no number yet: what its lines, or those they wait for, say is wrong. Each reason once. */

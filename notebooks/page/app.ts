@@ -16,6 +16,7 @@ import { Typing } from "./Typing.ts";
 import { takingLogs } from "./takingLogs.ts";
 import { toolPlace } from "./tool/toolPlace.ts";
 import type { ToolNotebook } from "./tool/types.ts";
+import { trials as trialsOf } from "./trials/trials.ts";
 import { keptWords, undoWords } from "./undoWords.ts";
 
 export interface AppOptions {
@@ -50,7 +51,7 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
     due = true;
     queueMicrotask(() => {
       due = false;
-      draw();
+      trials.drawn(draw);
     });
   }
 
@@ -67,6 +68,7 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
       .join(" ");
 
   const typing = new Typing(redraw);
+  const trials = trialsOf(() => typing.waiting, redraw);
   const logs = takingLogs({
     shop,
     book,
@@ -84,11 +86,12 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
     place: ownQuestions,
     ours: [book, ...tools.map((tool) => tool.book)],
     typing,
+    trials,
     redraw,
     undo: () => undoWords(shop),
     answer: answerSaid,
   });
-  const shared = { shop, pages, book, vocabulary, logs, byNewest, says, redraw };
+  const shared = { shop, pages, book, vocabulary, logs, trials, byNewest, says, redraw };
   const shopFront = frontPlace(shared);
   const oneRun = runPlace({ ...shared, figures, typing, answer: answerSaid, ask: asked.start });
 
@@ -150,11 +153,12 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
   });
   pageEvents({
     redraw,
+    hand: trials.hand,
     readFile: logs.readFile,
     takeText: logs.takeText,
     undo: () => shop.undo(),
     redo: () => shop.redo(),
   });
   void shopFront.lookForEarlier();
-  draw();
+  trials.drawn(draw);
 }

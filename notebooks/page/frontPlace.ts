@@ -8,6 +8,7 @@ import { type OpenedRun, openRun } from "./openedRun.ts";
 import type { Pages } from "./pages.ts";
 import { shopPage } from "./shopPage.ts";
 import type { TakingLogs } from "./takingLogs.ts";
+import type { Trials } from "./trials/trials.ts";
 import { undoWords } from "./undoWords.ts";
 
 export interface FrontPlaceProps {
@@ -16,6 +17,7 @@ export interface FrontPlaceProps {
   readonly book: Notebook;
   readonly vocabulary: Vocabulary;
   readonly logs: TakingLogs;
+  readonly trials: Trials;
   readonly byNewest: () => readonly KeptRun[];
   readonly says: (words: readonly string[]) => void;
   readonly redraw: () => void;
@@ -26,7 +28,7 @@ export function frontPlace(props: FrontPlaceProps): {
   readonly content: (says: readonly string[]) => unknown;
   readonly lookForEarlier: () => Promise<void>;
 } {
-  const { shop, pages, book, vocabulary, logs, byNewest, says, redraw } = props;
+  const { shop, pages, book, vocabulary, logs, trials, byNewest, says, redraw } = props;
   const { front } = pages;
   const runPageName = book.name ?? book.asks;
   const listed = new Map<string, { run: KeptRun; opened: OpenedRun }>();
@@ -76,7 +78,15 @@ export function frontPlace(props: FrontPlaceProps): {
         { asks: "Something else, in lines of your own?", name: pages.ownQuestions },
       ],
       answer: lastOne
-        ? answer({ clauses, lines, result: lastOne.result, system: system(), busy: false, working: lastOne.busy() })
+        ? answer({
+            clauses,
+            lines,
+            result: lastOne.result,
+            trial: (line, ...is) => trials.of({ open: lastOne.open, line }, ...is),
+            system: system(),
+            busy: false,
+            working: lastOne.busy(),
+          })
         : nothing,
       onlyInvented: last === undefined,
       hasDemo: shop.hasDemo,

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import type { Given, Line, Result, Worked } from "../../lib/lines/index.ts";
+import type { Given, Line, Result, Trial, Worked } from "../../lib/lines/index.ts";
 import { interval95, negate } from "../../lib/measure/index.ts";
 import type { Knowing, Value } from "../../lib/measure/types.ts";
 import type { Fact } from "../../lib/record/index.ts";
@@ -9,12 +9,15 @@ import { isValue, outputAs, type System, shownIn, spreadMark, unitOfAmount, writ
 import type { Typing } from "./Typing.ts";
 import { toldIn } from "./told.ts";
 import { toldDrawn } from "./toldDrawn.ts";
+import { byTrial, byTrialMeans, shownByTrial } from "./trials/shown.ts";
 import { lineKey } from "./words.ts";
 
 export interface LedgerProps {
   readonly lines: ReadonlyMap<string, Line>;
   readonly facts: Readonly<Record<string, Fact>>;
   readonly result: (name: string) => Result;
+  /** The trial of a number whose ± will not do. */
+  readonly trial?: ((name: string, line: Line, result: Result) => Trial | undefined) | undefined;
   readonly system: System;
   readonly typing: Typing;
   readonly busy: boolean;
@@ -100,7 +103,9 @@ export function workedRow(name: string, line: Worked, props: LedgerProps): Templ
   if (!shown) {
     return html`<div class="line" data-kind=${line.kind}>${nameOf(name, name, props)}<span class="value faint">${result.state === "working" ? "working" : "no number"}</span>${stoppedNote(result, key)}${panelOf(name, props)}</div>`;
   }
-  const { value, before } = shown;
+  const { before } = shown;
+  const trial = props.trial?.(name, line, result);
+  const value = shownByTrial(shown.value, trial);
   const unit = unitOfAmount(line, value, props.system);
   const turned = line.below !== undefined && value.value < 0;
   const inWords = turned ? negate(value) : value;
@@ -112,6 +117,7 @@ export function workedRow(name: string, line: Worked, props: LedgerProps): Templ
       <span class="tolerance">${line.plain ? nothing : spreadMark(inWords, unit, props.system)}</span>
       <span class="of faint">${unit}${before ? html`<span class="hidden-from-sight"> before</span>` : nothing}</span>
     </span>
+    ${trial ? html`<span class="note">${byTrial(trial)}</span>` : nothing}
     ${toldMark(value)}
     ${eitherSide(line, interval95(value))}
     ${line.caution ? html`<span class="note">${caution(line.caution)}</span>` : nothing}
@@ -166,6 +172,7 @@ export function ledgers(props: LedgerProps): TemplateResult {
     <div class="ledger">
       <div class="title"><h3>Worked</h3><span class="faint">${grey(work) ? "working; grey is before" : "by formula from the rest, ± 95 %"}</span></div>
       ${grouped(work, (name, line) => workedRow(name, line, props))}
+      ${byTrialMeans(work.some(([name, line]) => props.trial?.(name, line, props.result(name)) !== undefined))}
     </div>
   </div>`;
 }

@@ -1,5 +1,7 @@
 export interface PageEvents {
   readonly redraw: () => void;
+  /** The hand did something, whatever it was. */
+  readonly hand: () => void;
   readonly readFile: (file: File) => Promise<void>;
   readonly takeText: (text: string) => void;
   readonly undo: () => void;
@@ -7,8 +9,10 @@ export interface PageEvents {
 }
 
 /** What the whole page listens to: files and tables dropped and pasted, undo by keys, printing. */
-export function pageEvents({ redraw, readFile, takeText, undo, redo }: PageEvents): void {
+export function pageEvents({ redraw, hand, readFile, takeText, undo, redo }: PageEvents): void {
   window.addEventListener("resize", redraw);
+  for (const kind of ["keydown", "pointerdown", "pointerup", "input", "wheel", "touchmove"])
+    window.addEventListener(kind, hand, { capture: true, passive: true });
   document.addEventListener("dragover", (event) => event.preventDefault());
   document.addEventListener("drop", (event) => {
     event.preventDefault();

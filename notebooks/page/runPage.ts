@@ -9,6 +9,7 @@ import { type LedgerProps, ledgers } from "./ledgers.ts";
 import { type LogProps, logSection } from "./logSection.ts";
 import { openEnds } from "./openEnds.ts";
 import type { OpenedRun } from "./openedRun.ts";
+import type { Trials } from "./trials/trials.ts";
 import { type WaysInProps, waysIn } from "./waysIn.ts";
 
 export interface RunPageProps extends WaysInProps {
@@ -17,7 +18,7 @@ export interface RunPageProps extends WaysInProps {
   readonly opened: OpenedRun;
   readonly reading: LogReading;
   readonly undo: TemplateResult;
-  readonly ledger: Omit<LedgerProps, "lines" | "result">;
+  readonly ledger: Omit<LedgerProps, "lines" | "result" | "trial">;
   readonly log: LogProps;
   readonly figures: readonly FigureProps[];
   /** What stands in place of the ledgers, where other runs are beside; what can be done; what was said last. */
@@ -29,6 +30,7 @@ export interface RunPageProps extends WaysInProps {
   readonly checked: () => void;
   readonly answerTo: (question: Question, answer: string) => void;
   readonly says: readonly string[];
+  readonly trials: Trials;
 }
 
 const clausesOf = (book: Notebook): readonly (string | { readonly says: string })[] =>
@@ -56,8 +58,9 @@ function carriedOver({ run, checked }: RunPageProps): TemplateResult | typeof no
 
 /** One run: the answer, the figures, the lines, the log, and folded how it was worked out. */
 export function runPage(props: RunPageProps): TemplateResult {
-  const { book, run, opened, ledger, figures, folds } = props;
-  const lines = { ...ledger, lines: opened.lines, result: opened.result };
+  const { book, run, opened, ledger, figures, folds, trials } = props;
+  const trial: LedgerProps["trial"] = (line, ...is) => trials.of({ open: opened.open, line }, ...is);
+  const lines = { ...ledger, lines: opened.lines, result: opened.result, trial };
   return html`<div class="sheet">
       <div class="head">
         <h1>${run.name}</h1>
@@ -66,7 +69,7 @@ export function runPage(props: RunPageProps): TemplateResult {
         ${props.undo}
       </div>
       ${props.says.map((says) => html`<p class="small said-news" role="status">${says}</p>`)}
-      <div id="answer">${answer({ clauses: clausesOf(book), lines: opened.lines, result: opened.result, system: ledger.system, busy: ledger.busy, working: opened.busy(), quiet: run.log.entries.length === 0 })}</div>
+      <div id="answer">${answer({ clauses: clausesOf(book), lines: opened.lines, result: opened.result, trial, system: ledger.system, busy: ledger.busy, working: opened.busy(), quiet: run.log.entries.length === 0 })}</div>
       ${atWork(opened)}
       ${carriedOver(props)}
       ${waysIn(props)}

@@ -15,6 +15,7 @@ import type { Pages } from "./pages.ts";
 import { runPage } from "./runPage.ts";
 import type { Typing } from "./Typing.ts";
 import type { TakingLogs } from "./takingLogs.ts";
+import type { Trials } from "./trials/trials.ts";
 import { undoWords } from "./undoWords.ts";
 
 /** What the page remembers of itself; nothing of it is worth keeping. */
@@ -35,6 +36,7 @@ export interface RunPlaceProps {
   readonly figures: ReadonlyMap<string, FigureMaker>;
   readonly logs: TakingLogs;
   readonly typing: Typing;
+  readonly trials: Trials;
   readonly byNewest: () => readonly KeptRun[];
   /** The answer that stands on the page, as one text. */
   readonly answer: () => string;
@@ -50,7 +52,7 @@ export function runPlace(props: RunPlaceProps): {
   readonly atTheTank: (run: KeptRun) => unknown;
   readonly follow: () => void;
 } {
-  const { shop, pages, book, vocabulary, figures, logs, typing, byNewest, says, redraw } = props;
+  const { shop, pages, book, vocabulary, figures, logs, typing, trials, byNewest, says, redraw } = props;
   const name = book.name ?? book.asks;
   const passing: Passing = { inHand: undefined, wrong: undefined, drawn: rowsDrawn, tank: undefined };
   let opened: { id: string; notebook: OpenedRun; own: ReturnType<typeof runBook> } | undefined;
@@ -84,7 +86,16 @@ export function runPlace(props: RunPlaceProps): {
     opened = {
       id: run.id,
       notebook,
-      own: runBook({ shop, vocabulary, opened: notebook, typing, answer: props.answer, redraw, ask: props.ask }),
+      own: runBook({
+        shop,
+        vocabulary,
+        opened: notebook,
+        typing,
+        trials,
+        answer: props.answer,
+        redraw,
+        ask: props.ask,
+      }),
     };
     Object.assign(passing, { inHand: undefined, wrong: undefined, drawn: rowsDrawn });
     return opened;
@@ -175,6 +186,7 @@ export function runPlace(props: RunPlaceProps): {
       checked: () => act.checkedAll(shop, run.id),
       answerTo: (question, answerGiven) => act.answerQuestion(shop, run.id, question.id, answerGiven, question.taken),
       says: said,
+      trials,
     });
   }
 

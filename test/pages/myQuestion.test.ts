@@ -162,3 +162,37 @@ test("a name that is refused says why, and what was written stays", async () => 
   await form.getByRole("alert").getByText("is a unit").waitFor();
   expect(await form.locator("[name=name]").inputValue()).toBe("min");
 });
+
+test("a ± that will not do gives way to a trial once the hand pauses, and an edit takes the trial away at once", async () => {
+  const page = await openPage("site", {}, place);
+  await ask(page, "How many runs from what is left?!");
+  await add(page, "left over", "given", "5 lb ± 2.4 lb", "lb");
+  await add(page, "share of a run", "worked", "9 lb / (left over - 2 lb)");
+  const cell = page.locator('#lines [role=row]:has([data-line="share_of_a_run"]) .case');
+  const ends = async () => {
+    const output = cell.locator("output");
+    return [Number(await output.getAttribute("data-low")), Number(await output.getAttribute("data-high"))];
+  };
+  // By slopes 9/3 ± 9/3² · 2.4.
+  const [low, high] = [3 - 2.4, 3 + 2.4];
+  expect((await ends())[0]).toBeCloseTo(low, 3);
+  expect((await ends())[1]).toBeCloseTo(high, 3);
+  const mark = cell.getByText("by trial", { exact: true });
+  await mark.waitFor();
+  expect(await mark.getAttribute("title")).toMatch(/not good enough here.*95 % of them lie at/u);
+  // With 95 % the denominator lies between 0.6 and 5.4 lb, and the line falls all the way: by monotony, 9/5.4 to 9/0.6.
+  // Draws at or below 2 lb (0.7 %) lie beyond a pole and take some of the lower tail.
+  const tried = await ends();
+  expect(tried[0]).toBeGreaterThan(1.2);
+  expect(tried[0]).toBeLessThan(9 / 5.4 + 0.05);
+  expect(tried[1]).toBeGreaterThan(9);
+  expect(tried[1]).toBeLessThan(20);
+  await page.getByText("the line bends within its doubt").waitFor();
+  expect(await barriers(page)).toEqual([]);
+  await keepPicture(page, "by trial");
+  await write(page, "left_over", "", "6 lb ± 2.4 lb");
+  await expect.poll(() => cell.locator("output").textContent(), { timeout: 700, interval: 20 }).toMatch(/^2\.2/);
+  expect(await mark.count()).toBe(0);
+  await mark.waitFor();
+  expect((await ends())[1]).toBeGreaterThan(2.25 + (9 / 16) * 2.4);
+});

@@ -41,7 +41,7 @@ export function questionPage(props: QuestionPageProps): TemplateResult {
       </div>
       ${props.list}
       ${props.says.map((says) => html`<p class="small said-news" role="status">${says}</p>`)}
-      <div id="answer">${answer({ clauses: clausesOf(book), lines, result: (name) => resultOf(open, name), system, busy, working })}</div>
+      <div id="answer">${answer({ clauses: clausesOf(book), lines, result: (name) => resultOf(open, name), trial: (line, ...is) => props.grid.trials?.of({ open, line }, ...is), system, busy, working })}</div>
       ${answerForm(open, book, asking)}
     </div>
     ${props.figures.map(figureShown)}

@@ -6,6 +6,7 @@ import { lineInHand } from "../inHand/lineInHand.ts";
 import type { Shop } from "../keep.ts";
 import { routeOf } from "../route.ts";
 import type { Typing } from "../Typing.ts";
+import type { Trials } from "../trials/trials.ts";
 import { newAsking } from "./asking.ts";
 import { askAnother, throwAwayBook } from "./bookEdits.ts";
 import { bookFooter } from "./bookFooter.ts";
@@ -24,6 +25,7 @@ export interface QuestionsProps {
   /** Notebooks that come with the tool, to be copied. */
   readonly ours: readonly Notebook[];
   readonly typing: Typing;
+  readonly trials: Trials;
   readonly redraw: () => void;
   readonly undo: () => TemplateResult;
   /** The answer that stands on the page, as one text. */
@@ -44,7 +46,7 @@ export interface Questions {
 
 /** Puts the maker's own questions together; nothing is opened before it is shown. */
 export function questions(props: QuestionsProps): Questions {
-  const { shop, vocabulary, place, ours, typing, redraw } = props;
+  const { shop, vocabulary, place, ours, typing, trials, redraw } = props;
   const asking = newAsking(redraw);
   let opened: OpenBook | undefined;
   let inHand: Place | undefined;
@@ -130,6 +132,7 @@ export function questions(props: QuestionsProps): Questions {
         open,
         system,
         typing,
+        trials,
         shownCase: seen?.name ?? "",
         showCase: (name) => {
           shownCase = name;

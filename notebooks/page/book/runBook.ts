@@ -10,6 +10,7 @@ import type { LedgerProps } from "../ledgers.ts";
 import type { OpenedRun } from "../openedRun.ts";
 import { valueIn } from "../showValue.ts";
 import type { Typing } from "../Typing.ts";
+import type { Trials } from "../trials/trials.ts";
 import { newAsking } from "./asking.ts";
 import { bookFooter } from "./bookFooter.ts";
 import { runActions } from "./caseActions.ts";
@@ -23,6 +24,7 @@ export interface RunBookProps {
   readonly opened: OpenedRun;
   readonly vocabulary: Vocabulary;
   readonly typing: Typing;
+  readonly trials: Trials;
   readonly answer: () => string;
   readonly redraw: () => void;
   readonly ask: (book: Notebook) => void;
@@ -38,7 +40,7 @@ export interface RunBook {
   readonly close: () => void;
 }
 
-export function runBook({ shop, opened, vocabulary, typing, answer, redraw, ask }: RunBookProps): RunBook {
+export function runBook({ shop, opened, vocabulary, typing, trials, answer, redraw, ask }: RunBookProps): RunBook {
   const { open } = opened;
   const asking = newAsking(redraw);
   const sweeps = new Sweeps(open, redraw);
@@ -133,6 +135,7 @@ export function runBook({ shop, opened, vocabulary, typing, answer, redraw, ask 
           open,
           system: system(),
           typing,
+          trials,
           shownCase: seen?.name ?? "",
           showCase: (next) => {
             shownCase = next;

@@ -1,8 +1,9 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import type { Line, Result } from "../../../lib/lines/index.ts";
+import type { Line, Result, Trial } from "../../../lib/lines/index.ts";
 import { interval95 } from "../../../lib/measure/index.ts";
 import type { Value } from "../../../lib/measure/types.ts";
 import { type System, shownIn, valueIn } from "../showValue.ts";
+import { byTrial, shownByTrial } from "../trials/shown.ts";
 import { lineKey } from "../words.ts";
 import { type AmountShown, amountShown, differenceShown } from "./amounts.ts";
 import { editField } from "./editField.ts";
@@ -19,6 +20,8 @@ export interface CellProps {
   readonly at: number;
   readonly result: Result;
   readonly base: Result | undefined;
+  /** Where its ± will not do. */
+  readonly trial: Trial | undefined;
   readonly text: string;
   readonly own: boolean;
   /** Seen on a phone. */
@@ -91,15 +94,16 @@ const stateWords: Readonly<Record<Result["state"], string>> = {
 };
 
 function workedCell(props: CellProps): TemplateResult {
-  const { result, unit, system, line } = props;
+  const { result, unit, system, line, trial } = props;
   const shown = shownIn(result);
   if (!shown) {
     const words = result.state === "settled" ? thingWords(result, "") : stateWords[result.state];
     return html`<span class="wide ${result.state === "settled" ? "" : "faint"}">${words}</span>`;
   }
-  const words = amountShown(shown.value, unit, system);
+  const value = shownByTrial(shown.value, trial);
+  const words = amountShown(value, unit, system);
   const plain = line.kind !== "given" && line.plain === true;
-  return html`${amount(props, shown.value, shown.before, words.number, plain ? nothing : spread(words))}${
+  return html`${amount(props, value, shown.before, words.number, plain ? nothing : spread(words))}${byTrial(trial)}${
     shown.before ? html`<span class="number less said-before">before</span>` : difference(props)
   }`;
 }

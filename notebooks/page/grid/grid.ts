@@ -2,9 +2,10 @@ import { html, nothing, type TemplateResult } from "lit-html";
 import { guard } from "lit-html/directives/guard.js";
 import { ref } from "lit-html/directives/ref.js";
 import { repeat } from "lit-html/directives/repeat.js";
-import { foldName } from "../../../lib/lines/index.ts";
+import { foldName, type Trial } from "../../../lib/lines/index.ts";
 import { feedsOf } from "../inHand/feedsOf.ts";
 import { pageWidth } from "../pageWidth.ts";
+import { byTrialMeans } from "../trials/shown.ts";
 import { afterDraw } from "./afterDraw.ts";
 import { onCopy, onPaste } from "./clipboard.ts";
 import { handOf } from "./hand.ts";
@@ -13,7 +14,7 @@ import { onKeyDown, onKeyUp } from "./keys.ts";
 import { ownIn } from "./ownWords.ts";
 import { onClick, onFocusIn, onFocusOut, onPointerDown } from "./pointer.ts";
 import { gridRow } from "./row.ts";
-import { type CaseColumn, columnsOf, type GridRow, groupsOf } from "./rows.ts";
+import { type CaseColumn, columnsOf, type GridRow, groupsOf, type RowGroup } from "./rows.ts";
 import type { GridProps } from "./types.ts";
 
 /** px: below it one case is seen at a time. */
@@ -30,12 +31,15 @@ interface Drawn {
   readonly width: number;
   readonly feeds: ReadonlySet<string>;
   readonly fed: ReadonlySet<string>;
+  /** By line, in the order of the cases. */
+  readonly tried: ReadonlyMap<string, readonly (Trial | undefined)[]>;
 }
 
 /** A row is drawn again only when something of it changed. */
 function rowDrawn(row: GridRow, props: GridProps, drawn: Drawn): unknown {
   const { open, system, inHand } = props;
   const { cases, caseKey, shownCase, width, feeds, fed } = drawn;
+  const tried = drawn.tried.get(row.name) ?? [];
   const { name, line, results } = row;
   const edit = handOf(open).edit;
   const mine = edit?.line === name ? edit : undefined;
@@ -44,8 +48,8 @@ function rowDrawn(row: GridRow, props: GridProps, drawn: Drawn): unknown {
   const given = line.kind === "given";
   const own = given ? ownIn(open, name, cases) : cases.map(() => false);
   const texts = given ? cases.map((one) => open.text(name, one.name)) : [];
-  const holds = [line, caseKey, shownCase, system, width, relation, mine, ...results, ...own, ...texts];
-  return guard(holds, () => gridRow({ row, cases, system, shownCase, own, texts, relation, edit: mine, width }));
+  const holds = [line, caseKey, shownCase, system, width, relation, mine, ...results, ...tried, ...own, ...texts];
+  return guard(holds, () => gridRow({ row, cases, system, shownCase, own, texts, tried, relation, edit: mine, width }));
 }
 
 const panelOf = (row: GridRow, { inHand, panel }: GridProps): TemplateResult | typeof nothing =>
@@ -55,6 +59,12 @@ const panelOf = (row: GridRow, { inHand, panel }: GridProps): TemplateResult | t
 
 const help = html`<p class="small faint by-key">Arrows move; Enter or typing changes a given, Enter opens a worked line; Alt with up or down steps a given by its last digit; Shift with arrows marks, copy and paste take tables.</p>
   <p class="small faint by-touch">Touch a given to change it, or a line's name to open it.</p>`;
+
+function triedIn(groups: readonly RowGroup[], cases: readonly CaseColumn[], { open, trials }: GridProps) {
+  const ofRow = ({ name, line, results }: GridRow) =>
+    results.map((result, at) => trials?.of({ open, line: name, inCase: cases[at]?.name }, line, result));
+  return new Map(groups.flatMap(({ rows }) => rows.map((row) => [row.name, ofRow(row)] as const)));
+}
 
 /** The lines of a notebook in their cases: a table to read, to walk through by keys and to write in. */
 export function grid(props: GridProps): TemplateResult {
@@ -71,6 +81,7 @@ export function grid(props: GridProps): TemplateResult {
     width: besideWidth(pageWidth()),
     feeds: new Set(related.feeds),
     fed: new Set(related.fed),
+    tried: triedIn(groups, cases, props),
   };
   const working = groups.some(({ rows }) =>
     rows.some(({ results }) => results.some(({ state }) => state === "working")),
@@ -102,6 +113,7 @@ export function grid(props: GridProps): TemplateResult {
         </div>`,
       )}
     </div></div>
+    ${byTrialMeans([...drawn.tried.values()].some((ofLine) => ofLine.some((trial) => trial !== undefined)))}
     ${help}
     <div class="under">${props.footer ?? nothing}</div>
   </div>`;

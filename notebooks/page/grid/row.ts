@@ -1,9 +1,11 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { intervalsRow } from "../../../lib/figure/index.ts";
+import type { Trial } from "../../../lib/lines/index.ts";
 import { interval95 } from "../../../lib/measure/index.ts";
 import type { Value } from "../../../lib/measure/types.ts";
 import { caution } from "../caution.ts";
 import { type System, valueIn } from "../showValue.ts";
+import { shownByTrial } from "../trials/shown.ts";
 import { amountShown, unitShown } from "./amounts.ts";
 import { cell } from "./cell.ts";
 import { drawnMark } from "./drawnMark.ts";
@@ -20,6 +22,8 @@ export interface RowProps {
   readonly shownCase: string;
   readonly own: readonly boolean[];
   readonly texts: readonly string[];
+  /** By case, where a ± will not do. */
+  readonly tried: readonly (Trial | undefined)[];
   /** What it is to the line in hand. */
   readonly relation: "feeds" | "fed" | "in hand" | "";
   readonly edit: Edit | undefined;
@@ -48,10 +52,13 @@ const isWide = (value: Value | undefined): boolean => {
 };
 
 /** The 95 % intervals of all cases on the row's own scale, and in words for who cannot see them. */
-function beside({ row, cases, width, system }: RowProps, unit: string): TemplateResult | typeof nothing {
+function beside({ row, cases, width, system, tried }: RowProps, unit: string): TemplateResult | typeof nothing {
   if (cases.length < 2) return nothing;
   const at = firstCase + cases.length;
-  const values = row.results.map(valueIn);
+  const values = row.results.map((result, index) => {
+    const value = valueIn(result);
+    return value && shownByTrial(value, tried[index]);
+  });
   const worth = values.filter((value) => value !== undefined).length > 1 && values.some(isWide);
   if (!worth)
     return html`<div role="gridcell" class="beside none" tabindex="-1" aria-colindex=${at} data-at=${at}></div>`;
@@ -88,7 +95,7 @@ function noteCell(props: RowProps): TemplateResult | typeof nothing {
 
 /** One line of the grid: kind, name, unit, each case, the intervals side by side, and what it has to say. */
 export function gridRow(props: RowProps): TemplateResult {
-  const { row, cases, system, shownCase, own, texts, relation, edit } = props;
+  const { row, cases, system, shownCase, own, texts, tried, relation, edit } = props;
   const { name, line, results } = row;
   const unit = unitShown(line, results.find(({ state }) => state === "settled") ?? { state: "not given" }, system);
   const baseAt = cases.findIndex(({ base }) => base);
@@ -107,6 +114,7 @@ export function gridRow(props: RowProps): TemplateResult {
         at: firstCase + index,
         result: results[index] ?? { state: "not given" },
         base: results[baseAt],
+        trial: tried[index],
         text: texts[index] ?? "",
         own: own[index] ?? false,
         shown: column.name === shownCase,

@@ -1,6 +1,7 @@
 import type { Lines } from "../../../lib/lines/index.ts";
 import type { System } from "../showValue.ts";
 import type { Typing } from "../Typing.ts";
+import type { Trials } from "../trials/trials.ts";
 
 /** A place in the grid: one line in one case. */
 export interface Place {
@@ -25,6 +26,8 @@ export interface GridProps {
   /** Small words under a case's name. */
   readonly caseActions: (name: string) => unknown;
   readonly redraw: () => void;
+  /** What says where a ± will not do. */
+  readonly trials?: Trials;
   /** Which lines, in order; all that are not hidden if left out. */
   readonly lines?: readonly string[];
   /** What stands under the table: "add a line", "add a case" … */

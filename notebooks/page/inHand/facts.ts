@@ -1,11 +1,12 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { until } from "lit-html/directives/until.js";
+import type { Trial } from "../../../lib/lines/index.ts";
 import { caution } from "../caution.ts";
 import { drawnMark } from "../grid/drawnMark.ts";
 import { valueIn } from "../shownIn.ts";
+import { knownTrial, triedTrial } from "../trials/known.ts";
 import { feedsOf } from "./feedsOf.ts";
 import { sources } from "./sources.ts";
-import { trialWords } from "./trialWords.ts";
 import type { InHandProps } from "./types.ts";
 import { widthWords } from "./widthWords.ts";
 import { type WithNumbers, withNumbers } from "./withNumbers.ts";
@@ -54,19 +55,29 @@ function sourceFacts({ open, line, names }: InHandProps): readonly TemplateResul
   );
 }
 
+/** What a trial says of it where its ± is not good enough: it is tried at once, whatever the page does. */
+function lookedAt({ open, line, inCase, redraw }: InHandProps): unknown {
+  const said = (trial: Trial | undefined) => (trial ? fact("Looked at by trial", trial.says) : nothing);
+  const known = knownTrial(open, line, inCase);
+  if (known) return said(known.trial);
+  const trial = triedTrial(open, line, inCase).then((found) => {
+    // Its number stands elsewhere on the page too.
+    if (found) redraw();
+    return said(found);
+  });
+  return until(trial, nothing);
+}
+
 /** What is said of the line in hand in its case: numbers put in, width, what feeds it, what it feeds, its source. */
 export function facts(props: InHandProps): TemplateResult {
   const { open, line, inCase, names, system, goTo } = props;
   const found = open.line(line);
   const value = valueIn(open.result(line, inCase));
   const { feeds, fed } = feedsOf(open, line);
-  const trial = trialWords(open, line, inCase).then((said) =>
-    said === undefined ? nothing : fact("Looked at by trial", said),
-  );
   return html`<dl class="facts">
     ${fact(caseName(props), comesTo(withNumbers(open, line, inCase, names, system), goTo))}
     ${found.kind !== "given" && found.caution !== undefined ? html`<div><dd>${caution(found.caution)}</dd></div>` : nothing}
-    ${until(trial, nothing)}
+    ${lookedAt(props)}
     ${value === undefined ? nothing : fact("Its width", widthWords(value))}
     ${feeds.length === 0 ? nothing : fact("Fed by", words(feeds, goTo))}
     ${fact("It feeds", fed.length === 0 ? "no other line" : words(fed, goTo))}

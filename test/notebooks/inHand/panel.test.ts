@@ -7,9 +7,9 @@ import { feedsOf } from "../../../notebooks/page/inHand/feedsOf.ts";
 import { holdOn } from "../../../notebooks/page/inHand/hold.ts";
 import { offers, taken, takesFirst } from "../../../notebooks/page/inHand/offers.ts";
 import { sources } from "../../../notebooks/page/inHand/sources.ts";
-import { trialWords } from "../../../notebooks/page/inHand/trialWords.ts";
 import { widthWords } from "../../../notebooks/page/inHand/widthWords.ts";
 import { withNumbers } from "../../../notebooks/page/inHand/withNumbers.ts";
+import { knownTrial, triedTrial } from "../../../notebooks/page/trials/known.ts";
 
 /** Round numbers, so that each answer below can be worked out by hand. */
 const book = notebook({
@@ -260,13 +260,15 @@ test("a trial is said where the ± is not good enough, and made once for each am
     }),
   );
   await open.settled();
-  expect(await trialWords(open, "sure", "")).toBeUndefined();
-  expect(await trialWords(open, "words", "")).toBeUndefined();
-  const first = trialWords(open, "bent", "");
-  expect(trialWords(open, "bent", "")).toBe(first);
-  expect(await first).toMatch(/not good enough here.*95 % of them lie at/u);
+  expect(await triedTrial(open, "sure", "")).toBeUndefined();
+  expect(await triedTrial(open, "words", "")).toBeUndefined();
+  const first = triedTrial(open, "bent", "");
+  expect(triedTrial(open, "bent", "")).toBe(first);
+  expect(knownTrial(open, "bent", "")).toBeUndefined();
+  expect((await first)?.says).toMatch(/not good enough here.*95 % of them lie at/u);
+  expect(knownTrial(open, "bent", "")?.trial).toBe(await first);
   open.set("x", { given: "100 ± 0.01" });
   await open.settled();
-  expect(await trialWords(open, "bent", "")).toBeUndefined();
+  expect(await triedTrial(open, "bent", "")).toBeUndefined();
   open.close();
 });
