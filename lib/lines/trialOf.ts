@@ -85,6 +85,8 @@ export async function trialOf(world: World, inCase: string, asked: string, optio
       if (!unchanged()) return { stopped: "something that it rests on was changed meanwhile" };
     }
     made += size;
+    // What a block comes to takes a slice of its own.
+    await clock.pause();
     if (found.length < size / 2) return { stopped: `in most draws there is no number: ${reason}` };
     gathered.add(found, linear);
     shares.add(draws.rows(), used, found, linear);
@@ -93,6 +95,7 @@ export async function trialOf(world: World, inCase: string, asked: string, optio
     if (isSure(gathered.figures(), value, judged) || clock.worked() > seconds) break;
   }
   options.progress?.(1);
+  await clock.pause();
   return concluded({ value, gathered, shares, without, reason, judged, name: kept.name, unit });
 }
 

@@ -13,7 +13,7 @@ function clock() {
     after: (ms, call) => void due.push({ when: at + ms, call }),
     idle: (call) => {
       turns += 1;
-      due.push({ when: at, call });
+      due.push({ when: at, call: () => call(at) });
     },
   };
   async function pass(ms: number): Promise<void> {

@@ -7,19 +7,29 @@ const pause = 1000;
 /** ms between looks while lines are at work. */
 const look = 200;
 
+/** ms after which a page that never says it is idle (one without frames may not) is taken to be so, for so long. */
+const longest = 250;
+const burst = 50;
+
 /** The page's time; a test has its own. */
 export interface Moments {
   readonly now: () => number;
   readonly after: (ms: number, call: () => void) => void;
-  /** Calls once the page has nothing better to do. */
-  readonly idle: (call: () => void) => void;
+  /** Calls once the page has nothing better to do, and tells until when that may last. */
+  readonly idle: (call: (until: number) => void) => void;
 }
 
 const ofThePage: Moments = {
   now: () => performance.now(),
   after: (ms, call) => void setTimeout(call, ms),
-  // Not every browser tells when it is idle.
-  idle: (call) => void (typeof requestIdleCallback === "function" ? requestIdleCallback(call) : setTimeout(call, 20)),
+  idle(call) {
+    // Not every browser tells when it is idle.
+    if (typeof requestIdleCallback !== "function") setTimeout(() => call(performance.now()), 20);
+    else
+      requestIdleCallback((idle) => call(performance.now() + (idle.didTimeout ? burst : idle.timeRemaining())), {
+        timeout: longest,
+      });
+  },
 };
 
 /** A place on the page that shows an amount. */
@@ -57,6 +67,7 @@ export function trials(typing: () => boolean, told: () => void, moments: Moments
   let opens: ReadonlySet<Lines> = new Set();
   let last = moments.now();
   let atWork = false;
+  let idleUntil = Number.NEGATIVE_INFINITY;
 
   const isNow = ({ open, line, inCase, result }: Place): boolean => {
     try {
@@ -78,7 +89,9 @@ export function trials(typing: () => boolean, told: () => void, moments: Moments
         const left = last + pause - moments.now();
         await new Promise<void>((go) => moments.after(left > 0 ? left : look, go));
       }
-      await new Promise<void>((go) => moments.idle(go));
+      // While the page stays idle a turn of the thread will do, for a key or a touch to come in between.
+      if (moments.now() < idleUntil) await new Promise<void>((go) => moments.after(0, go));
+      else idleUntil = await new Promise<number>((go) => moments.idle(go));
     } while (!isQuiet());
   }
 
