@@ -31,7 +31,8 @@ interface Step {
 /**
  * Prepares to work a line anew for many draws. Givens are moved along their sources. So is what a slow function gave,
  * and every thing with parts (a fit, a balance): what such a function found, with its sources, is its whole answer, and
- * doing a fit again from moved givens would count twice what the log had to say of them. All else is worked by formula.
+ * doing a fit again from moved givens would count twice what the log had to say of them. A function that sees to doubt
+ * itself and left out that of its inputs has judged it: it is not asked again either. All else is worked by formula.
  * @param world The open notebook, settled.
  * @param inCase Id of the case.
  * @param asked Id of the line.
@@ -51,7 +52,9 @@ export function drawnLine({ desk, wiring, result }: World, inCase: string, asked
     if (!kept || !present) continue;
     const { line } = kept;
     const written = line.kind === "given" || kept.thing || wiring.loop(id);
-    if (!written && read && "tree" in read && isQuick(read.tree) && !isThing(present)) {
+    const inputs = () => (read && "tree" in read ? read.uses.map((used) => now.get(used)) : []);
+    const formula = !written && read && "tree" in read && isQuick(read.tree) && !isThing(present);
+    if (formula && !(hasWork(read.tree) && leavesOut(present, inputs()))) {
       if (!read.uses.some((used) => moving.has(used)) && !isDoubtful(present)) continue;
       moving.add(id);
       steps.push({ id, unit: line.unit, formula: line.formula, read });
@@ -134,6 +137,22 @@ function isQuick(tree: Tree): boolean {
   if (tree.kind === "call" && (tree.func.slow || tree.func.slowNumbers)) return false;
   if (tree.kind === "part" && tree.of.kind !== "line") return false;
   return childrenOf(tree).every(isQuick);
+}
+
+/** Whether it calls a function that sees to doubt itself. */
+const hasWork = (tree: Tree): boolean =>
+  (tree.kind === "call" && tree.func.work !== undefined) || childrenOf(tree).some(hasWork);
+
+/** Whether an amount knows nothing of a source that one of its inputs has. */
+function leavesOut(present: Result, inputs: readonly (Result | undefined)[]): boolean {
+  if (present.state !== "settled" || !isValue(present.value)) return false;
+  const { components } = present.value;
+  return inputs.some(
+    (one) =>
+      one?.state === "settled" &&
+      isValue(one.value) &&
+      [...one.value.components.keys()].some((key) => !components.has(key)),
+  );
 }
 
 const isThing = (result: Result): boolean =>

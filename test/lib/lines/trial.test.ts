@@ -343,3 +343,40 @@ test.for(
   if (!(await lines.isStraight("y"))) return;
   expect((await tried(lines, "y", { draws: 100_000 })).goodEnough).toBe(true);
 });
+
+test("a part that is read straight out of a thing is not tried: it has the interval that it came with", async () => {
+  const fit: Func = {
+    name: "fit of",
+    takes: [{ name: "x" }],
+    says: "",
+    work: (x) => ({ rate: { ...measuredValue((x as { value: number }).value, 1, {}, "fit"), interval95: [9, 14] } }),
+  };
+  const lines = opened(
+    {
+      x: normal(10, 1, "x"),
+      found: worked("fit of(x)"),
+      rate: worked("rate of found"),
+      bent: worked("1 / rate of found"),
+    },
+    [fit],
+  );
+  expect(await lines.isStraight("rate")).toBe(true);
+  expect((await tried(lines, "rate")).goodEnough).toBe(true);
+  expect(await lines.isStraight("bent")).toBe(false);
+});
+
+test("a function that sees to doubt itself and left out that of its inputs is not asked again", async () => {
+  const check: Func = {
+    name: "check of",
+    takes: [{ name: "x" }],
+    says: "",
+    work: (x) => measuredValue((x as { value: number }).value, 0.1, {}, "check"),
+  };
+  const lines = opened({ x: normal(10, 1, "x"), y: worked("check of(x)"), z: worked("y + x") }, [check]);
+  expect(await lines.isStraight("y")).toBe(true);
+  const found = await tried(lines, "y");
+  expect(found.goodEnough).toBe(true);
+  near(found.standardUncertainty, 0.1, 0.005);
+  // What is added to it moves with x.
+  near((await tried(lines, "z")).standardUncertainty, Math.hypot(1, 0.1), 0.03);
+});
