@@ -103,6 +103,7 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
         vocabulary,
         tool,
         typing,
+        trials,
         redraw,
         undo: () => undoWords(shop),
         answer: answerSaid,

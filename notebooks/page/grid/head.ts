@@ -21,7 +21,10 @@ function caseHead({ name, mark, base: isBase, from }: CaseColumn, index: number,
   const at = firstCase + index;
   const shown = name === props.shownCase;
   const base = isBase && props.cases.length > 1;
-  const one = name === "" ? html`<span class="hidden-from-sight">number</span>` : html`${drawnMark(mark)} <span class="case-name">${name}</span>`;
+  const one =
+    name === ""
+      ? html`<span class="hidden-from-sight">number</span>`
+      : html`${drawnMark(mark)} <span class="case-name">${name}</span>`;
   return html`<div role="columnheader" class="case ${shown ? "shown" : ""}" tabindex="-1" aria-colindex=${at} data-at=${at} data-in-case=${name}>
     <span class="title">${one}</span>
     ${

@@ -60,7 +60,7 @@ export function toolPage(props: ToolPageProps): TemplateResult {
         ${props.undo}
       </div>
       ${props.says.map((says) => html`<p class="small said-news" role="status">${says}</p>`)}
-      <div id="answer">${answer({ clauses: clausesOf(book), lines, result: (name) => resultOf(open, name), system, busy, working })}</div>
+      <div id="answer">${answer({ clauses: clausesOf(book), lines, result: (name) => resultOf(open, name), trial: (line, ...is) => props.grid.trials?.of({ open, line }, ...is), system, busy, working })}</div>
       ${toolAtWork(open, props.redraw)}
     </div>
     ${standing("under the answer")}

@@ -11,6 +11,7 @@ import { lineInHand } from "../inHand/lineInHand.ts";
 import type { Shop } from "../keep.ts";
 import { valueIn } from "../showValue.ts";
 import type { Typing } from "../Typing.ts";
+import type { Trials } from "../trials/trials.ts";
 import { type OpenTool, openTool } from "./keptTool.ts";
 import { toolFigures } from "./toolFigures.ts";
 import { toolPage } from "./toolPage.ts";
@@ -21,6 +22,7 @@ export interface ToolPlaceProps {
   readonly vocabulary: Vocabulary;
   readonly tool: ToolNotebook;
   readonly typing: Typing;
+  readonly trials: Trials;
   readonly redraw: () => void;
   readonly undo: () => TemplateResult;
   /** The answer that stands on the page, as one text. */
@@ -46,7 +48,7 @@ function isInvented(record: ShopRecord, { casesFrom = {} }: Notebook): boolean {
 }
 
 export function toolPlace(props: ToolPlaceProps): ToolPlace {
-  const { shop, vocabulary, tool, typing, redraw } = props;
+  const { shop, vocabulary, tool, typing, trials, redraw } = props;
   const asking = newAsking(redraw);
   let opened: OpenTool | undefined;
   let inHand: Place | undefined;
@@ -125,6 +127,7 @@ export function toolPlace(props: ToolPlaceProps): ToolPlace {
         open,
         system,
         typing,
+        trials,
         shownCase: seen?.name ?? "",
         showCase: (name) => {
           shownCase = name;
