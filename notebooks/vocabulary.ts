@@ -22,6 +22,7 @@ import { amounts } from "./vocabulary/amounts.ts";
 import { boiling } from "./vocabulary/boiling.ts";
 import { gas } from "./vocabulary/gas.ts";
 import { heat } from "./vocabulary/heat.ts";
+import { planning } from "./vocabulary/planning.ts";
 
 const pressure: Dimension = { mass: 1, length: -1, time: -2 };
 const difference: Dimension = { temperature: 1 };
@@ -197,5 +198,6 @@ export const vocabulary: Vocabulary = {
     ...amounts,
     ...heat,
     ...gas,
+    ...planning,
   ],
 };

@@ -1,5 +1,6 @@
 import type { AsideFunction } from "./asideFunction.ts";
 import { fitOfRun } from "./fitOfRun.ts";
+import { firstPlanOfHold, planOfHold, turnDownOfHold } from "./planOfHold.ts";
 
 /** All functions of the vocabulary that are worked aside: one more is one more entry here. */
-export const asideFunctions: readonly AsideFunction[] = [fitOfRun];
+export const asideFunctions: readonly AsideFunction[] = [fitOfRun, firstPlanOfHold, planOfHold, turnDownOfHold];

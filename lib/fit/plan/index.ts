@@ -1,4 +1,5 @@
 export { correctionTable } from "./correctionTable.ts";
+export { type HoldMoment, type HoldSpread, holdSpread } from "./holdSpread.ts";
 export { humanErrors } from "./humanErrors.ts";
 export { planFeed } from "./planFeed.ts";
 export { type TurnDown, type TurnedDown, turnDown } from "./turnDown.ts";

@@ -1,0 +1,333 @@
+import { fitted, given, type Line, notebook, worked } from "../lib/lines/index.ts";
+import oneRun from "./oneRun.ts";
+
+const wanted = "Wanted";
+const partsGroup = "Parts";
+const feeding = "Feeding";
+const tonight = "When it is lit";
+const thatRun = "The run that it goes by";
+const promise = "How sure it is";
+const clock = "On the clock";
+const feed = "The feed";
+const limits = "Limits";
+
+const flash =
+  "Danger. Water poured into a bath far above the boil of water flashes to steam and throws caustic. A thin steady stream at the far end, never a dump; face shield, gauntlets and apron on. The salt's safety data sheet comes first.";
+const overMany =
+  "Caution. One fit's error is the same all night: your own bath may hold more or less often than said. Over many baths it is right.";
+
+/** Lines of One run as they are, or listed elsewhere. */
+function ofRun(names: readonly string[], more: Partial<Extract<Line, { kind: "given" }>> = {}): Record<string, Line> {
+  return Object.fromEntries(
+    names.map((name) => {
+      const line = oneRun.lines[name];
+      if (!line) throw new Error(`unknown line of One run: ${name}`);
+      return [name, { ...line, ...more } as Line];
+    }),
+  );
+}
+
+const setupAndBath =
+  "setup and bath(tank length, tank width, tank depth, burner rate, burner's flame, thermometer reads high by, water measured by, air temperature, pressure at the tank, salts known, water when lit, bath's temperature when lit, liquid depth)";
+const plan = (name: string): string =>
+  `${name}(what is wanted, tank and bath, fitted bath) when log is given, otherwise ${name}(what is wanted, tank and bath)`;
+
+/** How to feed a hold, when to start it, what to do at readings, and how sure it is. */
+export default notebook({
+  name: "Plan a hold",
+  asks: "How shall I feed the next hold?",
+  lines: {
+    log: given("", undefined, { takes: "log", hidden: true }),
+
+    ...ofRun(["target", "band"]),
+    "hold time": given("30 min", undefined, {
+      takes: "time",
+      atLeast: 60,
+      atMost: 6 * 3600,
+      unit: "min",
+      group: wanted,
+      exact: true,
+      about: "From parts in to parts out.",
+    }),
+
+    "weight of the parts": given("", "weighed", {
+      takes: "mass",
+      atLeast: 0,
+      unit: "lb",
+      metricUnit: "kg",
+      group: partsGroup,
+      about: "All that hangs in the bath, hooks and basket too. Blank: so little that it cools nothing.",
+    }),
+    "temperature of the parts": given("", "measured", {
+      takes: "temperature",
+      atLeast: 273.15,
+      atMost: 513.15,
+      unit: "°F",
+      metricUnit: "°C",
+      group: partsGroup,
+      rare: true,
+      about: "As they go in. Blank: the air's. Dry them: water carried in on a part flashes.",
+    }),
+    "steel of the parts": given("carbon steel", undefined, {
+      takes: "words",
+      group: partsGroup,
+      rare: true,
+      choices: ["carbon steel", "low-alloy steel", "cast iron"],
+      about:
+        "These take up heat alike within 3 %, so no number hangs on it. Aluminium, zinc, tin, solder and brazed joints must never go in: lye eats them and gives off hydrogen.",
+    }),
+
+    feeding: given("steady drip", undefined, {
+      takes: "words",
+      group: feeding,
+      choices: ["steady drip", "pours"],
+      about: "A steady thin drip holds best and is safest.",
+    }),
+    "measure of one pour": given("4 fl oz", undefined, {
+      takes: "water",
+      atLeast: 0,
+      unit: "fl oz",
+      metricUnit: "ml",
+      group: feeding,
+      exact: true,
+      about: "Used where the water goes in by pours. More than the limit is never planned.",
+    }),
+
+    "water when lit": given("", "measured", {
+      takes: "water",
+      atLeast: 0,
+      unit: "gal",
+      metricUnit: "l",
+      group: tonight,
+      about: "Water in the bath when the burner is lit. Blank: as much as makes it boil 5 °F below the target.",
+    }),
+    "bath's temperature when lit": given("70 °F", "guessed", {
+      takes: "temperature",
+      unit: "°F",
+      metricUnit: "°C",
+      group: tonight,
+      about: "A cold bath may be crusted: see the checklist before lighting under one.",
+    }),
+    "air temperature": given("70 °F", "guessed", {
+      takes: "temperature",
+      atLeast: 233.15,
+      atMost: 323.15,
+      unit: "°F",
+      metricUnit: "°C",
+      group: tonight,
+      rare: true,
+    }),
+    ...ofRun(["altitude"]),
+    ...ofRun(["air pressure"], {
+      about:
+        "A barometer's own reading at the tank on the day of the hold, not the weather report's. Blank: by the altitude, give or take the weather.",
+    }),
+
+    ...ofRun([
+      "sodium hydroxide",
+      "sodium nitrate",
+      "sodium nitrite",
+      "potassium nitrate",
+      "ready-mixed salt",
+      "hydroxide in the mix",
+      "nitrate in the mix",
+      "nitrite in the mix",
+    ]),
+    ...ofRun(["liquid depth"], { rare: true }),
+    ...ofRun(["tank length", "tank width"]),
+    ...ofRun(["tank depth"], { rare: false }),
+    ...ofRun(["burner rate"], {
+      rare: false,
+      about:
+        "Gas at full fire, gross, as its maker gives it for the pressure you run: of all burners together. With a fitted run only the gas hangs on it; without one all does, and the answer is wide.",
+    }),
+    ...ofRun([
+      "burner's flame",
+      "thermometer",
+      "thermometer in boiling water",
+      "barometer at that check",
+      "water measured by",
+    ]),
+
+    "water at the start": {
+      ...ofRun(["water at the start"])["water at the start"],
+      group: thatRun,
+      rare: true,
+    } as Line,
+    "barometer then": given("", "measured", {
+      takes: "pressure",
+      atLeast: 0,
+      unit: "inHg",
+      metricUnit: "hPa",
+      group: thatRun,
+      rare: true,
+      about: "The air pressure on the day of that run.",
+    }),
+    "target then": given("", undefined, {
+      takes: "temperature",
+      unit: "°F",
+      metricUnit: "°C",
+      exact: true,
+      hidden: true,
+    }),
+    "band then": given("", undefined, {
+      takes: "temperature difference",
+      unit: "°F",
+      metricUnit: "°C",
+      exact: true,
+      hidden: true,
+    }),
+
+    "pressure at the tank": worked("station pressure(air pressure, altitude)", "inHg", {
+      metricUnit: "hPa",
+      group: tonight,
+    }),
+    "thermometer reads high by": worked(
+      "thermometer error(thermometer, thermometer in boiling water, barometer at that check, pressure then)",
+      "°F",
+      { metricUnit: "°C", group: tonight },
+    ),
+    "pressure then": worked("station pressure(barometer then, altitude)", "inHg", { metricUnit: "hPa", hidden: true }),
+    "salts known": { ...oneRun.lines["salts known"] } as Line,
+    "fitted bath": fitted(
+      "fit of run(log, salts known, water at the start, pressure then, target then, band then, thermometer reads high by, water measured by, tank length, tank width, tank depth, burner rate, burner's flame)",
+      undefined,
+      { hidden: true },
+    ),
+    "what is wanted": worked(
+      "hold wanted(target, band, hold time, weight of the parts, temperature of the parts, feeding, measure of one pour)",
+      undefined,
+      { hidden: true },
+    ),
+    "tank and bath": worked(setupAndBath, undefined, { hidden: true }),
+    "first plan": fitted(plan("first plan of hold"), undefined, { hidden: true }),
+    "planned hold": fitted(plan("plan of hold"), undefined, { hidden: true }),
+    "smaller fires": fitted(plan("turn-down of hold"), undefined, { hidden: true }),
+
+    "lower limit": worked("target - band", "°F", { metricUnit: "°C", hidden: true, plain: true }),
+    "upper limit": worked("target + band", "°F", { metricUnit: "°C", hidden: true, plain: true }),
+
+    "minutes to the boil": worked("time to the boil of planned hold", "min", { group: clock }),
+    "first boils at": worked("first boil of planned hold", "°F", {
+      metricUnit: "°C",
+      group: clock,
+      about: "On this thermometer, with what evaporates on the way there.",
+    }),
+    "minutes from boil to start": worked("time from boil to start of planned hold", "min", {
+      group: clock,
+      rare: true,
+      about: "Boiling without feed until it reads what the hold starts at.",
+    }),
+    "reading to start at": worked("reading to start at of planned hold", "°F", {
+      metricUnit: "°C",
+      plain: true,
+      group: clock,
+      about: "On this thermometer, as it climbs. The parts go in then, and the clock starts.",
+    }),
+    "back at its boil after": worked("recovery of planned hold", "min", {
+      group: clock,
+      rare: true,
+      about: "From parts in: the parts cool the bath below its boil for so long.",
+    }),
+    "parts cool it by": worked("dip of planned hold", "°F", { metricUnit: "°C", group: clock, rare: true }),
+
+    drip: worked("drip of planned hold", "fl oz/min", {
+      metricUnit: "ml/min",
+      mark: "water",
+      group: feed,
+      rare: true,
+    }),
+    "each pour": worked("pour of planned hold", "fl oz", {
+      metricUnit: "ml",
+      mark: "water",
+      group: feed,
+      rare: true,
+    }),
+    "minutes between pours": worked("time between pours of planned hold", "min", { group: feed, rare: true }),
+    "number of pours": worked("number of pours of planned hold", "", { group: feed, rare: true, plain: true }),
+    "water in all": worked("water in all of planned hold", "fl oz", {
+      metricUnit: "ml",
+      mark: "water",
+      group: feed,
+      about: "Fed in the hold, without corrections.",
+    }),
+    "water before the parts": worked("water first of planned hold", "fl oz", {
+      metricUnit: "ml",
+      group: feed,
+      rare: true,
+      about:
+        "It first boils above the reading to start at, by what evaporates on the way: about so much goes in before the parts, cold before lighting, or at the boil as a thin steady feed until it reads right.",
+    }),
+    "gas in all": worked("gas in all of planned hold", "lb", {
+      metricUnit: "kg",
+      group: feed,
+      rare: true,
+      about: "Propane from lighting the burner to parts out.",
+    }),
+
+    "holds left alone": worked("holds left alone of planned hold", "", {
+      group: promise,
+      caution: overMany,
+      about:
+        "Of a hundred holds so many stay in the band: true temperature within it for 95 % of the time. ± is that of counting simulated holds.",
+    }),
+    "holds with the table": worked("holds with the table of planned hold", "", {
+      group: promise,
+      about: "The same with the correction table followed at a reading every two minutes.",
+    }),
+    "so far left alone": worked("holds left alone of first plan", "", { hidden: true }),
+    "so far with the table": worked("holds with the table of first plan", "", { hidden: true }),
+    "minutes out when it does not hold": worked("lost left alone of planned hold", "min", {
+      group: promise,
+      about: "Out of the band, mean over the holds that do not count, nobody correcting.",
+    }),
+    "minutes out with the table": worked("lost with the table of planned hold", "min", {
+      group: promise,
+      about: "The same with the table followed.",
+    }),
+    "climbs unfed by": worked("drift of planned hold", "°F/min", { metricUnit: "°C/min", group: promise }),
+    "whole band lasts unfed": worked("band lasts of planned hold", "min", { group: promise }),
+
+    "limit of one pour": worked("slug limit of planned hold", "fl oz", {
+      metricUnit: "ml",
+      group: limits,
+      safe: "at most",
+      mark: "water",
+      caution: flash,
+      about:
+        "What the fire warms to the bath's heat in 20 s (a judgement). More could stop the boil, lie cold in the bath and flash when it mixes. In a sentence it is at its safe end.",
+    }),
+  },
+  answer: [
+    {
+      says: "Put the parts in when it reads {reading to start at} and climbs; from then on drip {drip}, {water in all} in all.",
+      otherwise: {
+        says: "Put the parts in when it reads {reading to start at} and climbs; from then on pour {each pour} every {minutes between pours}, {water in all} in all.",
+        otherwise: "The feed can't be said yet.",
+      },
+      caution: [flash, "Danger. One pour is {limit of one pour}, whatever the cup holds."],
+    },
+    {
+      says: "Nobody correcting, {holds left alone} holds in 100 stay in the band; with the correction table followed, {holds with the table}.",
+      otherwise: {
+        says: "So far: nobody correcting, {so far left alone} holds in 100 stay in the band; with the correction table followed, {so far with the table}.",
+        otherwise: "How many holds stay in the band can't be said yet.",
+      },
+      caution: overMany,
+    },
+    {
+      says: "It boils {minutes to the boil} after lighting and comes to that reading {minutes from boil to start} later; until the parts come out it burns {gas in all} of propane.",
+      otherwise: {
+        says: "It boils {minutes to the boil} after lighting and comes to that reading {minutes from boil to start} later.",
+        otherwise: {
+          says: "It boils {minutes to the boil} after lighting, already above that reading: {water before the parts} of water goes in before the parts.",
+          otherwise: {
+            says: "It boils {minutes to the boil} after lighting.",
+            otherwise: "When it boils can't be said: the fire may never bring it there.",
+          },
+        },
+      },
+    },
+  ],
+  figures: [],
+});
