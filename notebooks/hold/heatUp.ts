@@ -35,8 +35,9 @@ export function heatUp(givens: PlanGivens, startsAt: number, times = 1): HeatUp 
     burner: { heat: at.heat * times + at.losses },
     air: { ...setup.air, pressure },
   };
+  const charge = { temperature: at.feedTemperature, ...bath, departure: at.departure };
   for (const end of spans) {
-    const { course, stops } = simulateBath(around, { ...bath, departure: at.departure }, { end }, { step });
+    const { course, stops } = simulateBath(around, charge, { end }, { step });
     const first = course.findIndex(({ state }) => state === "boiling");
     const boil = course[first];
     const later = course.findIndex(({ T }, i) => i >= first && T >= startsAt);
