@@ -4,7 +4,7 @@ import { fittedBath } from "./fittedBath.ts";
 import { type HeldBackBath, inventBath, type Policy, trueHold } from "./heldBack.ts";
 
 const baths = 30;
-const holds = 16;
+const holds = 12;
 
 /** Share of a bath's true holds that stay in its band for 95 % of the time. */
 function heldOf(bath: HeldBackBath, plan: FeedPlan, policy: Policy, seed: number, of = holds) {
@@ -30,18 +30,18 @@ test("over thirty baths the promises come true: 6 points with nobody correcting,
   expect(sum.table / baths).toBeGreaterThan(sum.nobody / baths + 0.05);
 }, 90_000);
 
-// Few holds of many baths: one fit's error is fixed for its bath, so that the mean of twenty is known to some 7 points.
-test("promises made from one log's fit come true, over twenty logs of the generator", () => {
+// Few holds of many baths: one fit's error is fixed for its bath, so that the mean of fourteen is known to some 8 points.
+test("promises made from one log's fit come true, over fourteen logs of the generator", () => {
   const sum = { nobody: 0, table: 0, promised: 0, corrected: 0 };
-  for (let seed = 51_000; seed < 51_020; seed += 1) {
+  for (let seed = 51_000; seed < 51_014; seed += 1) {
     const { bath, plan } = fittedBath(seed, { draws: 200 });
     sum.nobody += heldOf(bath, plan, "nobody", 100 * seed, 6);
     sum.table += heldOf(bath, plan, "table", 100 * seed, 6);
     sum.promised += plan.inBand;
     sum.corrected += plan.inBandCorrected;
   }
-  expect(Math.abs(sum.nobody - sum.promised) / 20).toBeLessThan(0.14);
-  expect(Math.abs(sum.table - sum.corrected) / 20).toBeLessThan(0.08);
+  expect(Math.abs(sum.nobody - sum.promised) / 14).toBeLessThan(0.16);
+  expect(Math.abs(sum.table - sum.corrected) / 14).toBeLessThan(0.08);
 }, 60_000);
 
 test("truly too, the table beats full corrections", () => {
