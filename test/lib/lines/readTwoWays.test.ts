@@ -186,9 +186,7 @@ test.each([
   ["blanks in a name", `salt${" ".repeat(1990)}in`],
 ])("%s is read or refused soon, in words", (_, formula) => {
   const known = namesOf(Array.from({ length: 300 }, (__, i) => `boil-off of a bath, number ${i}`));
-  const start = performance.now();
   const parsed = parseFormula(formula, known);
-  // Our own figure, no source: far above what any takes, far below what an unbounded reading would.
-  expect(performance.now() - start).toBeLessThan(1000);
+  // The test's own time-out is the guard: work without bounds would not end.
   if (!("tree" in parsed)) expect(parsed.says.length).toBeLessThan(400);
 });

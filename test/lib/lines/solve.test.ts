@@ -121,21 +121,16 @@ test.each(["sweep", "solve"] as const)(
     const ask = () =>
       what === "sweep" ? lines.sweep("y", "x", { from: 1, to: 9, points: 600 }) : lines.solve("y", "7000", "x");
     const still = await ask();
-    let [longest, last] = [0, performance.now()];
+    let beats = 0;
     const beat = setInterval(() => {
-      const now = performance.now();
-      longest = Math.max(longest, now - last);
-      last = now;
+      beats += 1;
     }, 1);
-    const start = performance.now();
     const asked = ask();
     setTimeout(() => lines.set("k", { given: "3" }), 2);
     expect(await asked).toEqual(still);
     clearInterval(beat);
-    // Our own figure: a few slices at the most, on a busy machine, where the whole takes longer.
-    expect(performance.now() - start).toBeGreaterThan(longest);
-    expect(longest).toBeGreaterThan(0);
-    expect(longest).toBeLessThan(120);
+    // Work in one piece would let no timer through.
+    expect(beats).toBeGreaterThan(2);
     lines.close();
   },
 );
