@@ -1,6 +1,9 @@
 import { startFrom } from "./compare/start.ts";
 import compareSetups from "./compareSetups.ts";
 import { startHold } from "./hold/start.ts";
+import { newTankFigures } from "./newTank/figures.ts";
+import { startNewTank } from "./newTank/start.ts";
+import newTank from "./newTank.ts";
 import type { ToolNotebook } from "./page/tool/types.ts";
 import planAHold from "./planAHold.ts";
 
@@ -15,5 +18,10 @@ export const tools: readonly ToolNotebook[] = [
     book: compareSetups,
     start: (record) => startFrom(compareSetups, record, []),
     figures: new Map(),
+  },
+  {
+    book: newTank,
+    start: (record) => startNewTank(newTank, record),
+    figures: newTankFigures,
   },
 ];

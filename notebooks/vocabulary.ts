@@ -20,9 +20,12 @@ import { whichToTrust } from "./twoWays.ts";
 import { air } from "./vocabulary/air.ts";
 import { amounts } from "./vocabulary/amounts.ts";
 import { boiling } from "./vocabulary/boiling.ts";
+import { fillings } from "./vocabulary/filling.ts";
 import { gas } from "./vocabulary/gas.ts";
 import { heat } from "./vocabulary/heat.ts";
 import { planning } from "./vocabulary/planning.ts";
+import { scaling } from "./vocabulary/scaling.ts";
+import { sizing } from "./vocabulary/sizing.ts";
 
 const pressure: Dimension = { mass: 1, length: -1, time: -2 };
 const difference: Dimension = { temperature: 1 };
@@ -199,5 +202,8 @@ export const vocabulary: Vocabulary = {
     ...heat,
     ...gas,
     ...planning,
+    ...sizing,
+    ...fillings,
+    ...scaling,
   ],
 };

@@ -1,6 +1,15 @@
 import type { AsideFunction } from "./asideFunction.ts";
 import { fitOfRun } from "./fitOfRun.ts";
+import { boilOffOverLengths } from "./lengths.ts";
+import { newTankByScaling } from "./newTank.ts";
 import { firstPlanOfHold, planOfHold, turnDownOfHold } from "./planOfHold.ts";
 
 /** All functions of the vocabulary that are worked aside: one more is one more entry here. */
-export const asideFunctions: readonly AsideFunction[] = [fitOfRun, firstPlanOfHold, planOfHold, turnDownOfHold];
+export const asideFunctions: readonly AsideFunction[] = [
+  fitOfRun,
+  firstPlanOfHold,
+  planOfHold,
+  turnDownOfHold,
+  newTankByScaling,
+  boilOffOverLengths,
+];

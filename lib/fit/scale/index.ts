@@ -1,6 +1,7 @@
 export { oneMeasurement } from "./oneMeasurement.ts";
 export { plainProportion } from "./plainProportion.ts";
 export { scaleSetup } from "./scaleSetup.ts";
+export { type ScaledTogether, scaleTogether } from "./scaleTogether.ts";
 export { stallLength } from "./stallLength.ts";
 export type {
   FitToScale,

@@ -131,7 +131,15 @@ export function oneMeasurement(
   to: ScaleSetup,
   options: ScaleOptions,
 ): readonly MeasurementWorth[] {
-  const drawn = drawsOf(fit, from, to, options);
+  return measurementsOf(drawsOf(fit, from, to, options));
+}
+
+/**
+ * The same from draws that are there already.
+ *
+ * @example measurementsOf(drawsOf(fit, from, to, options))[0].on // "new tank"
+ */
+export function measurementsOf(drawn: Drawn): readonly MeasurementWorth[] {
   const { draws, weights } = drawn;
   const width = (values: readonly number[]) => {
     const { value, interval95 } = answerOfDraws(values, weights);

@@ -1,5 +1,5 @@
 import { answerOfDraws } from "./answerOfDraws.ts";
-import { drawsOf } from "./drawsOf.ts";
+import { type Drawn, drawsOf } from "./drawsOf.ts";
 import { gasOf, noGasDoubt } from "./gasOf.ts";
 import type { FitToScale, Proportion, ScaleOptions, ScaleSetup } from "./types.ts";
 
@@ -30,12 +30,24 @@ export function plainProportion(
   to: ScaleSetup,
   options: ScaleOptions,
 ): { readonly byLength: Proportion; readonly byGas: Proportion } {
-  const { draws, weights } = drawsOf(fit, from, to, options);
+  return proportionOf(fit, drawsOf(fit, from, to, options));
+}
+
+/**
+ * The same from draws that are there already.
+ *
+ * @example proportionOf(fit, drawsOf(fit, from, to, options)).byLength.boilOff // kg/s
+ */
+export function proportionOf(
+  fit: FitToScale,
+  { scene, draws, weights }: Drawn,
+): { readonly byLength: Proportion; readonly byGas: Proportion } {
+  const { from, to, pressure } = scene;
   const says = (times: number): Proportion => {
     const boilOff = fit.boilOff.value * times;
     const over = draws.map((draw) => (draw.boilOff > 0 ? boilOff / draw.boilOff - 1 : Infinity));
     return { boilOff, over: answerOfDraws(over, weights) };
   };
-  const gas = (setup: ScaleSetup) => gasOf(setup.burners, options.pressure, noGasDoubt);
+  const gas = (setup: ScaleSetup) => gasOf(setup.burners, pressure, noGasDoubt);
   return { byLength: says(to.tank.length / from.tank.length), byGas: says(gas(to) / gas(from)) };
 }

@@ -1,11 +1,6 @@
-import { answerOfDraws } from "./answerOfDraws.ts";
-import { cylinderGives } from "./cylinderGives.ts";
-import { type Drawn, drawsOf } from "./drawsOf.ts";
-import { heatOfGas } from "./gasOf.ts";
-import type { Draw } from "./oneDraw.ts";
-import { remarksOf } from "./remarksOf.ts";
+import { drawsOf } from "./drawsOf.ts";
+import { scaledOf } from "./scaledOf.ts";
 import type { FitToScale, ScaledSetup, ScaleOptions, ScaleSetup } from "./types.ts";
-import { powerAt, timeAlong } from "./warmingPath.ts";
 
 /**
  * What a new tank on a new fire will do, from a fitted run on the old ones: by physics, not by proportion.
@@ -43,46 +38,5 @@ export function scaleSetup(
   to: ScaleSetup,
   options: ScaleOptions,
 ): ScaledSetup {
-  const drawn = drawsOf(fit, from, to, options);
-  const { scene, draws, weights, worth } = drawn;
-  const of = (value: (draw: Draw) => number) => answerOfDraws(draws.map(value), weights);
-  const last = scene.path.T.length - 1;
-  const times = draws.map((one) => timeAlong(scene.path, last, one.heating, one.capacity));
-  const boilOff = of((one) => one.boilOff);
-  const gas = of((one) => one.gas);
-  const cylinder = options.cylinder && cylinderGives(options.cylinder, scene.air);
-  const answers = {
-    boilOff,
-    feed: boilOff,
-    heatUp: answerOfDraws(times, weights),
-    timeTo10Below: of((one) => timeAlong(scene.path, scene.tenBelow, one.heating, one.capacity)),
-    gas,
-    gasToBoil: answerOfDraws(
-      draws.map((one, i) => one.gas * (times[i] as number)),
-      weights,
-    ),
-    cylinderDraw: of((one) => one.gas * heatOfGas),
-    driftUnfed: of((one) => one.driftUnfed),
-    heatIntoBath: of((one) => one.net),
-    share: of((one) => one.share),
-    losses: of((one) => one.lost),
-    boilsSteadily: boilsSteadily(drawn),
-  };
-  return {
-    ...answers,
-    ...(cylinder ? { cylinderGives: cylinder } : {}),
-    draws: draws.length,
-    worth,
-    remarks: remarksOf(drawn, answers, options, cylinder),
-  };
-}
-
-/** Share of the worlds whose fire beats what a quiet surface would evaporate at the boil: there it bubbles. */
-function boilsSteadily({ scene, draws, weights }: Drawn): number {
-  const last = scene.path.T.length - 1;
-  const sum = draws.reduce(
-    (all, one, i) => all + (powerAt(scene.path, last, one.heating) > 0 ? (weights[i] as number) : 0),
-    0,
-  );
-  return Math.min(1, sum);
+  return scaledOf(drawsOf(fit, from, to, options), options);
 }
