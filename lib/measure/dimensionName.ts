@@ -2,7 +2,8 @@ import { sameDimension } from "./dimension.ts";
 import { kinds } from "./kinds.ts";
 import type { Dimension } from "./types.ts";
 
-const symbols = [
+/** Base quantities in the order that a unit names them. */
+export const baseSymbols = [
   ["mass", "kg"],
   ["length", "m"],
   ["temperature", "K"],
@@ -19,7 +20,7 @@ const symbols = [
  */
 export function dimensionName(dimension: Dimension): string {
   for (const { dimension: known, says } of kinds.values()) if (sameDimension(known, dimension)) return says;
-  const parts = symbols.flatMap(([base, symbol]) => {
+  const parts = baseSymbols.flatMap(([base, symbol]) => {
     const exponent = dimension[base] ?? 0;
     if (exponent === 0) return [];
     return [exponent === 1 ? symbol : `${symbol}^${Number(exponent.toFixed(3))}`];

@@ -1,14 +1,7 @@
+import { baseSymbols } from "./dimensionName.ts";
 import { kindOfDimension } from "./kindOf.ts";
 import type { Dimension, Unit, UnitSystem } from "./types.ts";
 import { unitFor } from "./unitFor.ts";
-
-const symbols = [
-  ["mass", "kg"],
-  ["length", "m"],
-  ["temperature", "K"],
-  ["money", "$"],
-  ["time", "s"],
-] as const;
 
 const raised = new Map([
   [1, ""],
@@ -17,7 +10,7 @@ const raised = new Map([
 ]);
 
 function product(dimension: Dimension, sign: 1 | -1): readonly string[] {
-  return symbols.flatMap(([base, symbol]) => {
+  return baseSymbols.flatMap(([base, symbol]) => {
     const exponent = Number(((dimension[base] ?? 0) * sign).toFixed(3));
     return exponent > 0 ? [`${symbol}${raised.get(exponent) ?? `^${exponent}`}`] : [];
   });
