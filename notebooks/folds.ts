@@ -5,6 +5,7 @@ import { formatDuration, formatQuantity, formatWithSpread, widthFrom } from "../
 import { balanceOf, fitOf, readsHighBy } from "./figures/balanceOf.ts";
 import oneRun from "./oneRun.ts";
 import type { OpenedRun } from "./page/openedRun.ts";
+import { plainSources } from "./page/plainSources.ts";
 import { evened, type System, shownIn } from "./page/showValue.ts";
 import { waysApart, whichToTrust } from "./twoWays.ts";
 import { vocabulary } from "./vocabulary.ts";
@@ -19,7 +20,7 @@ const percent = (share: number): string => `${Math.round(100 * share)} %`;
 
 function widthFold(notebook: OpenedRun): Fold {
   const shown = shownIn(notebook.result("boil-off")) ?? shownIn(notebook.result("boil-off by water balance"));
-  const parts = shown ? widthFrom(shown.value) : [];
+  const parts = shown ? plainSources(widthFrom(shown.value)) : [];
   const first = parts[0];
   return {
     name: "What the give or take comes from",

@@ -1,4 +1,7 @@
+import { compareFigures } from "./compare/figures.ts";
 import { startFrom } from "./compare/start.ts";
+import { supposedChanges } from "./compare/supposed.ts";
+import { compareExtras } from "./compare/wins.ts";
 import compareSetups from "./compareSetups.ts";
 import { startHold } from "./hold/start.ts";
 import { newTankFigures } from "./newTank/figures.ts";
@@ -16,8 +19,9 @@ export const tools: readonly ToolNotebook[] = [
   },
   {
     book: compareSetups,
-    start: (record) => startFrom(compareSetups, record, []),
-    figures: new Map(),
+    start: (record) => startFrom(compareSetups, record, supposedChanges(record)),
+    figures: compareFigures,
+    extras: compareExtras,
   },
   {
     book: newTank,

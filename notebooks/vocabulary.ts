@@ -15,12 +15,14 @@ import {
 import { workedHere } from "./aside/asideFunction.ts";
 import { fitOfRun } from "./aside/fitOfRun.ts";
 import { balanceGivens, doubtful, number } from "./givensOf.ts";
+import { partsOfThisLog } from "./ofThisLog.ts";
 import { partsOfBalance } from "./partsOfBalance.ts";
 import { whichToTrust } from "./twoWays.ts";
 import { air } from "./vocabulary/air.ts";
 import { amounts } from "./vocabulary/amounts.ts";
 import { boiling } from "./vocabulary/boiling.ts";
 import { fillings } from "./vocabulary/filling.ts";
+import { firing } from "./vocabulary/firing.ts";
 import { gas } from "./vocabulary/gas.ts";
 import { heat } from "./vocabulary/heat.ts";
 import { planning } from "./vocabulary/planning.ts";
@@ -111,7 +113,7 @@ function saltsOfBath(...given: readonly unknown[]): SaltsKnown {
 }
 
 function balanceOfRun(log: unknown, ...given: readonly unknown[]): ReadonlyMap<string, unknown> {
-  return partsOfBalance(waterBalance(log as Run, balanceGivens(given)));
+  return partsOfThisLog(partsOfBalance(waterBalance(log as Run, balanceGivens(given))), log as Run);
 }
 
 function whole<T>(thing: unknown, part: string): T {
@@ -205,5 +207,6 @@ export const vocabulary: Vocabulary = {
     ...sizing,
     ...fillings,
     ...scaling,
+    ...firing,
   ],
 };

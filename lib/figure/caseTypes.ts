@@ -43,6 +43,8 @@ export interface SweepDrawnData {
   /** What x measures; default: what the unit measures by itself (°F: a temperature on the scale). */
   readonly byDimension?: Value["dimension"];
   readonly cases: readonly SweepCase[];
+  /** Two limits of y that are wanted: a bright strip on a plate, whatever the lines do. */
+  readonly strip?: { readonly low: Value; readonly high: Value };
 }
 
 export interface CasePair {

@@ -10,13 +10,14 @@ import { sweepEnds } from "./sweepEnds.ts";
 import { sweepFrame } from "./sweepFrame.ts";
 import { drawGaps } from "./sweepGaps.ts";
 import { drawNow } from "./sweepNow.ts";
+import { drawStrip } from "./sweepStrip.ts";
 import type { FigureOptions } from "./types.ts";
 import { footRule, footRuleHeight, sideRule } from "./valueRule.ts";
 
 /**
  * A line over the range of a given, in each case: the line with its 95 % spread, cases told apart by dash and by the
  * mark at the line's end beside its name, where the given stands now as a dropped line, and stretches without a number
- * as gaps with a word. x in SI, in any order; y of one kind, shown in `unit`; one point and a flat line will do. Gives an
+ * as gaps with a word; limits that are wanted lie as a bright strip behind all of it. x in SI, in any order; y of one kind, shown in `unit`; one point and a flat line will do. Gives an
  * SVG element with custom properties for colours. A spread that runs far away from the lines runs off the plot.
  * @throws RangeError for an x or a value that is not finite, limits that are not numbers with the lower first, and a
  * width outside 200 to 10,000 px; TypeError for a unit of something else.
@@ -46,6 +47,7 @@ export function sweepDrawn(data: SweepDrawnData, options: FigureOptions): SVGSVG
       finding: sweepDrawnFinding(data, options),
     },
     [
+      ...drawStrip(frame),
       ...drawCourses(frame),
       ...(swept
         ? [

@@ -31,8 +31,14 @@ export function sweepDrawnFinding(data: SweepDrawnData, { system }: Pick<FigureO
     const missing = (gaps[index] ?? []).map((gap) => gap.says);
     return `${one.name} (${caseMark(index).word}): ${[course(one, data, system), now(one, data, system)].filter((part) => part !== "").join("; ")}.${without(missing)}`;
   });
+  const wanted = data.strip
+    ? [
+        `Wanted: ${[data.strip.low, data.strip.high].map((end) => caseAmount(end, data.unit, system).number).join(" to ")} ${data.unit}.`,
+      ]
+    : [];
   return [
     `${line} over ${by}, ${range}, in ${counted(cases.length, "case")}.`,
+    ...wanted,
     ...said,
     "The fill is the 95 % spread.",
   ].join(" ");

@@ -48,6 +48,8 @@ export interface SweepFrame {
   readonly xTicks: ValueTicks;
   readonly yTicks: ValueTicks;
   readonly lines: readonly SweepLine[];
+  /** Limits of y that are wanted, in the unit shown. */
+  readonly strip?: { readonly low: number; readonly high: number };
   /** Each case's name in lines, where there is room for all of them beside the plot; else they are listed below it. */
   readonly names?: readonly (readonly string[])[];
 }
@@ -123,7 +125,11 @@ export function sweepFrame(data: SweepDrawnData, options: FigureOptions): SweepF
   const named = !narrow && taken <= bottom - top;
   const right = width - (named ? nameRoom + 58 : 44);
   const edge = bottom + gapped * gapRow(size) + (gapped > 0 ? 8 : 0);
-  const y = valueScale(upNumbers(lines), bottom, top, 10);
+  const strip = data.strip && {
+    low: caseLimits(data.strip.low, data.unit).value,
+    high: caseLimits(data.strip.high, data.unit).value,
+  };
+  const y = valueScale([...upNumbers(lines), ...(strip ? [strip.low, strip.high] : [])], bottom, top, 10);
   const yTicks = valueTicks(y, { size, upright: true, system });
   const left = Math.max(narrow ? 40 : 56, Math.min(yTicks.widest + 24, width * 0.68));
   const across = lines.flatMap((one) => [
@@ -147,6 +153,7 @@ export function sweepFrame(data: SweepDrawnData, options: FigureOptions): SweepF
     xTicks,
     yTicks,
     lines,
+    ...(strip && { strip }),
     ...(named ? { names: beside } : {}),
   };
 }

@@ -1,5 +1,6 @@
 import { fitRun } from "../../lib/fit/index.ts";
 import { fitWork } from "../givensOf.ts";
+import { partsOfThisLog } from "../ofThisLog.ts";
 import { partsOfFit } from "../partsOfFit.ts";
 import { asideFunction } from "./asideFunction.ts";
 
@@ -13,6 +14,6 @@ export const fitOfRun = asideFunction({
     says(`fitting the bath to ${readings.toLocaleString("en-US")} readings`);
     return fitRun(run, givens);
   },
-  parts: (fit, { aims }) => partsOfFit(fit, aims),
+  parts: (fit, { aims, run }) => partsOfThisLog(partsOfFit(fit, aims), run),
   same: (a, b) => a.run === b.run && a.aims === b.aims && JSON.stringify(a.givens) === JSON.stringify(b.givens),
 });

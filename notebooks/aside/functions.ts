@@ -1,4 +1,5 @@
 import type { AsideFunction } from "./asideFunction.ts";
+import { firingOfBath } from "./firing.ts";
 import { fitOfRun } from "./fitOfRun.ts";
 import { boilOffOverLengths } from "./lengths.ts";
 import { newTankByScaling } from "./newTank.ts";
@@ -7,6 +8,7 @@ import { firstPlanOfHold, planOfHold, turnDownOfHold } from "./planOfHold.ts";
 /** All functions of the vocabulary that are worked aside: one more is one more entry here. */
 export const asideFunctions: readonly AsideFunction[] = [
   fitOfRun,
+  firingOfBath,
   firstPlanOfHold,
   planOfHold,
   turnDownOfHold,

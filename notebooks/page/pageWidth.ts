@@ -19,3 +19,9 @@ export function pageWidth(): number {
   read ??= document.documentElement.clientWidth;
   return Math.min(4000, Math.max(280, read));
 }
+
+/** px at either side of the page, as its style has them. */
+const marginAt = (page: number): number => (page <= 640 ? 16 : page <= 1000 ? 48 : 96);
+
+/** Width of what stays within the sheet's margins, px. */
+export const sheetWidth = (): number => pageWidth() - 2 * marginAt(pageWidth());

@@ -1,5 +1,6 @@
 import type { FastFunc } from "../../lib/lines/index.ts";
 import { measuredValue } from "../../lib/measure/index.ts";
+import type { Value } from "../../lib/measure/types.ts";
 import { boilingPoint, saltCurvePrior, saltRatio, saturationTemperature } from "../../lib/physics/index.ts";
 import { brineOf, sharesSaid, sharesTaken } from "./salts.ts";
 
@@ -57,6 +58,26 @@ export const boiling: readonly FastFunc[] = [
     besides: curveDoubts,
     numbers: (T, p, hydroxide, nitrite, potassium, off = 0, slope = 1) =>
       saltRatio(onTheCurve(T, p, off, slope), p, brineOf(1, hydroxide, nitrite, potassium)),
+  },
+  {
+    name: "published curve offset",
+    takes: [],
+    gives: "temperature difference",
+    says: "How far a bath boils above the published curve (below, where negative) before its own readings show it: -0.9 ± 6 °F at bath strength.",
+    source: "A judgement from older charts and one published mix",
+    besides: [curveDoubts[0] as Value],
+    numbers: (off = offset.value) => off,
+    partials: () => [1],
+  },
+  {
+    name: "published curve scale",
+    takes: [],
+    gives: "number",
+    says: "How steep a bath's boiling curve is beside the published one before its own readings show it: 1 ± 0.14.",
+    source: "A judgement: slopes published for hydroxide agree within some 10 %",
+    besides: [curveDoubts[1] as Value],
+    numbers: (slope = scale.value) => slope,
+    partials: () => [1],
   },
   {
     name: "boiling point of water",

@@ -1,3 +1,6 @@
+import { cylinderGives } from "../../lib/fit/scale/cylinderGives.ts";
+import { type Factors, factorNames } from "../../lib/fit/scale/factors.ts";
+import { shareAtFire } from "../../lib/fit/scale/flameShare.ts";
 import type { FastFunc, Func } from "../../lib/lines/index.ts";
 import { measuredValue } from "../../lib/measure/index.ts";
 import type { Dimension, Value } from "../../lib/measure/types.ts";
@@ -40,6 +43,8 @@ const jetTaken = [
 ] as const;
 
 const flames = ["open", "skirted"] as const;
+
+const undoubted = Object.fromEntries(factorNames.map((name) => [name, 0])) as Factors;
 
 /** Propane, from the cylinder to the tank, for a maker's own lines. */
 export const gas: readonly Func[] = [
@@ -99,6 +104,41 @@ export const gas: readonly Func[] = [
     source: "Vaporization table of a burner maker, to 10 % (a judgement)",
     besides: [measuredValue(1, 0.05, {}, "published vaporisation of a cylinder")],
     numbers: (size, contents, temperature, off = 1) => off * cylinderVaporisation({ size, contents, temperature }),
+  },
+  {
+    name: "cylinder gives",
+    takes: [
+      { name: "cylinder's size", kind: "mass" },
+      { name: "propane left", kind: "mass" },
+      { name: "propane temperature", kind: "temperature" },
+    ],
+    gives: "power",
+    says: "Heat, gross, of the gas that any upright cylinder gives off without end. For the 100 lb cylinder by its published table; for others nothing is published: there it is that table's heat for each square foot of wetted wall, half of it more or less, derived. Never warm a cylinder with a flame.",
+    source: "Vaporization table of a burner maker for 100 lb, to 10 %; derived for others, to 50 % (judgements)",
+    besides: [
+      measuredValue(0, 1, {}, "published vaporisation of a cylinder"),
+      measuredValue(0, 1, {}, "what an unpublished cylinder gives"),
+    ],
+    numbers: (size, left, temperature, published = 0, derived = 0) => {
+      const gives = cylinderGives({ size, contents: Math.min(left, size) }, temperature);
+      const doubt = gives.standardUncertainty / gives.value;
+      return gives.value * (1 + doubt * (gives.published ? published : derived));
+    },
+  },
+  {
+    name: "share at another fire",
+    takes: [{ name: "fire of one burner against before", kind: "number" }],
+    gives: "number",
+    says: "How much less of its heat a burner gives the same tank when it burns more: 1 at the fire it was, 0.88 ± 0.11 half as big again, more than 1 turned down. Flames that are short of tank to heat lose more past it.",
+    source: "Saturating transfer of one flame, a judgement held to invented tanks",
+    besides: [
+      measuredValue(0, 1, {}, "how near the flame is to having given all"),
+      measuredValue(0, 1, {}, "how a flame's share falls with its gas"),
+    ],
+    numbers: (fire, near = 0, falls = 0) => {
+      if (!(fire > 0 && fire < 20)) throw new RangeError("invalid fire: above 0 and below 20 times that before");
+      return shareAtFire(fire, { ...undoubted, saturation: near, gasPower: falls });
+    },
   },
   {
     name: "burner efficiency",

@@ -89,4 +89,22 @@ export const heat: readonly FastFunc[] = [
       return off * (loss.convection + loss.radiation + loss.evaporation) * length * width;
     },
   },
+  {
+    name: "dry heat loss of surface",
+    takes: [
+      { name: "bath temperature", kind: "temperature" },
+      { name: "air temperature", kind: "temperature" },
+      { name: "tank length", kind: "length" },
+      { name: "tank width", kind: "length" },
+      { name: "air pressure", kind: "pressure" },
+    ],
+    gives: "power",
+    says: "Heat that the open top of a bath loses to still air by air and radiation alone: what a boiling bath loses there beside its steam. 4 in to 16 ft each way. Known to ± 70 % only, a judgement.",
+    source: "Incropera and DeWitt, free convection above a level plate; Stefan and Boltzmann's law",
+    besides: [surfaceDoubt],
+    numbers: (bath, around, length, width, pressure, off = 1) => {
+      const loss = surfaceLoss({ surface: bath, air: around, length, width, vapourPressure: 0, pressure });
+      return off * (loss.convection + loss.radiation) * length * width;
+    },
+  },
 ];

@@ -3,7 +3,7 @@ import { lineAcrossCases, lineAgainstLine, sweepDrawn } from "../../../lib/figur
 import type { Lines, Notebook, OwnFigure, Result } from "../../../lib/lines/index.ts";
 import type { Value } from "../../../lib/measure/types.ts";
 import type { FigureProps } from "../figureShown.ts";
-import { pageWidth } from "../pageWidth.ts";
+import { sheetWidth } from "../pageWidth.ts";
 import { saveDrawing } from "../saveDrawing.ts";
 import { type System, unitOfAmount, valueIn } from "../showValue.ts";
 import { wordsOf } from "./form.ts";
@@ -165,13 +165,10 @@ const cache = new WeakMap<Sweeps, Map<string, { readonly key: string; readonly d
 /** Whether a notebook has a figure of the maker's own. */
 export const hasOwnFigure = ({ figures = [] }: Notebook): boolean => figures.some((one) => typeof one !== "string");
 
-/** px at either side of the page, as its style has them: these figures stay within the sheet. */
-const marginAt = (page: number): number => (page <= 640 ? 16 : page <= 1000 ? 48 : 96);
-
 /** The figures that the maker added to a notebook, numbered as they come. */
 export function ownFigures(props: OwnFiguresProps): readonly FigureProps[] {
   const { open, book, system, sweeps, version, busy, from = 1 } = props;
-  const width = pageWidth() - 2 * marginAt(pageWidth());
+  const width = sheetWidth();
   const all = cache.get(sweeps) ?? new Map();
   cache.set(sweeps, all);
   let number = from - 1;

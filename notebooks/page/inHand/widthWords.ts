@@ -1,5 +1,6 @@
 import { interval95, widthFrom } from "../../../lib/measure/index.ts";
 import type { Value } from "../../../lib/measure/types.ts";
+import { plainSources } from "../plainSources.ts";
 
 /** As many sources are named; the others are summed. */
 const named = 4;
@@ -15,7 +16,7 @@ const percent = (share: number): string => {
 
 /** What a value's width comes from: "heat into the bath 71 %, cup 22 %, the rest 7 %", the largest first. */
 export function widthWords(value: Value): string {
-  const shares = widthFrom(value);
+  const shares = plainSources(widthFrom(value));
   if (shares.length === 0) {
     const [low, high] = interval95(value);
     return low < high ? "not told apart by source" : "none: it is exact";

@@ -1,6 +1,6 @@
 import type { Notebook } from "../../../lib/lines/index.ts";
 import type { FigureProps } from "../figureShown.ts";
-import { pageWidth } from "../pageWidth.ts";
+import { pageWidth, sheetWidth } from "../pageWidth.ts";
 import { saveDrawing } from "../saveDrawing.ts";
 import type { OpenTool } from "./keptTool.ts";
 import type { BookFigureInput, BookFigureMaker } from "./types.ts";
@@ -58,7 +58,8 @@ export function toolFigures(props: ToolFiguresProps): readonly FigureProps[] {
     if (!maker || typeof name !== "string") return [];
     const beside = maker.beside?.(input);
     // On a desk the figure leaves a third of the page to what stands beside it.
-    const room = beside && width >= 1100 ? Math.round(0.64 * width) : width;
+    const whole = maker.inset ? sheetWidth() : width;
+    const room = beside && width >= 1100 ? Math.round(0.64 * whole) : whole;
     const { drawing, failed } = drawnOnce(props, name, maker, { ...input, width: room });
     if (!drawing && !beside && failed === undefined) return [];
     if (drawing) number += 1;
@@ -81,6 +82,7 @@ export function toolFigures(props: ToolFiguresProps): readonly FigureProps[] {
         failed,
         stale: busy,
         beside,
+        inset: maker.inset === true,
         cautions: maker.cautions?.(input) ?? [],
         savePng: () => void saveDrawing(picture(), "png"),
         saveSvg: () => void saveDrawing(picture(), "svg"),

@@ -22,6 +22,8 @@ export interface BookFigureMaker {
   readonly cautions?: (input: BookFigureInput) => readonly string[];
   /** Undefined while there is nothing to draw. */
   readonly draw: (input: BookFigureInput) => SVGSVGElement | undefined;
+  /** Drawn within the sheet's margins, not from edge to edge of the page. */
+  readonly inset?: boolean;
   /** What stands beside the figure on a desk, and below it on anything narrower. */
   readonly beside?: (input: BookFigureInput) => Beside | undefined;
 }
