@@ -1,4 +1,4 @@
-import { subtract } from "../measure/arithmetic.ts";
+import { difference } from "../measure/difference.ts";
 import { sameDimension } from "../measure/dimension.ts";
 import type { Value } from "../measure/types.ts";
 import { isValue } from "./isValue.ts";
@@ -15,5 +15,5 @@ export function lessBase(mine: Result, base: Result): Value | undefined {
   if (mine.state !== "settled" || base.state !== "settled") return undefined;
   const [a, b] = [mine.value, base.value];
   if (!isValue(a) || !isValue(b) || !sameDimension(a.dimension, b.dimension)) return undefined;
-  return subtract(a, b);
+  return difference(a, b);
 }

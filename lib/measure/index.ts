@@ -2,6 +2,7 @@ export { type ApplyOptions, applyFunction } from "./applyFunction.ts";
 export { add, compare, divide, multiply, negate, power, scale, subtract } from "./arithmetic.ts";
 export { correlated } from "./correlated.ts";
 export { type Doubt, defaultDoubts, defaultUncertainty, doubtOf } from "./defaultUncertainty.ts";
+export { difference } from "./difference.ts";
 export { digits } from "./digits.ts";
 export { divideDimensions, multiplyDimensions, powerDimension, sameDimension, sameExponents } from "./dimension.ts";
 export { dimensionName } from "./dimensionName.ts";

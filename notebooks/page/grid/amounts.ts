@@ -1,5 +1,5 @@
 import type { Line, Result } from "../../../lib/lines/index.ts";
-import { interval95, type Shown, subtract, usualUnit } from "../../../lib/measure/index.ts";
+import { difference, interval95, type Shown, usualUnit } from "../../../lib/measure/index.ts";
 import type { Value } from "../../../lib/measure/types.ts";
 import { isValue } from "../shownIn.ts";
 import { type System, unitOf, written } from "../writtenAs.ts";
@@ -67,7 +67,7 @@ function differenceOf(mine: Value, base: Value): Value | undefined {
   const found = known.get(base);
   if (found) return found;
   try {
-    const less = subtract(mine, base);
+    const less = difference(mine, base);
     known.set(base, less);
     return less;
   } catch {

@@ -77,6 +77,20 @@ test("less is exactly 0 wide where nothing differs, and keeps what cases do not 
   );
 });
 
+test("less leaves nothing of what only rounding makes", async () => {
+  const lines = openLines(
+    notebook({
+      asks: "?",
+      lines: { a: given("0.3 lb"), by: given("3"), there: worked("a / by * 7 / 7 * by - a + a") },
+      cases: { three: {}, seven: { by: "7" } },
+    }),
+  );
+  await lines.settled();
+  const less = lines.less("there", "seven");
+  expect(less?.value).toBe(0);
+  expect(less?.components.size).toBe(0);
+});
+
 test("a copy of a case has the very same readings until one is changed", async () => {
   const lines = open();
   lines.addCase("two burners", { copyOf: "longer tank" });
