@@ -267,3 +267,15 @@ test("sweepDrawn keeps texts apart whatever the points", () => {
     { numRuns: 60 },
   );
 });
+
+test("limits that are wanted lie as a strip behind the lines, and stretch the rule to hold them", () => {
+  const strip = { low: boilOff(1, 0, "wanted"), high: boilOff(12, 0, "wanted") };
+  const root = draw({ ...invented, cases: [small], strip });
+  const y = ruleAt(root, "left");
+  const bright = all(root, '[data-mark="strip"]')[0];
+  const top = Number(bright?.getAttribute("y"));
+  expect(top).toBeCloseTo(y(12), 0);
+  expect(top + Number(bright?.getAttribute("height"))).toBeCloseTo(y(1), 0);
+  expect(root.getAttribute("aria-label")).toContain("Wanted: ");
+  expect(all(draw(invented), '[data-mark="strip"]')).toHaveLength(0);
+});

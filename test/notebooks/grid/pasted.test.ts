@@ -133,7 +133,9 @@ test("what reaches beyond the last line or case is said", () => {
     "twice, beyond the last case",
     "twice, beyond the last case",
   ]);
-  expect(pasted("a\nb", target({ line: "blades", inCase: "Small tank" })).refused[1]?.where).toBe("below the last line");
+  expect(pasted("a\nb", target({ line: "blades", inCase: "Small tank" })).refused[1]?.where).toBe(
+    "below the last line",
+  );
 });
 
 test("a flood of rows ends", () => {
