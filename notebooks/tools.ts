@@ -4,6 +4,7 @@ import { supposedChanges } from "./compare/supposed.ts";
 import { compareExtras } from "./compare/wins.ts";
 import compareSetups from "./compareSetups.ts";
 import { startHold } from "./hold/start.ts";
+import { newTankExtras } from "./newTank/extras.ts";
 import { newTankFigures } from "./newTank/figures.ts";
 import { startNewTank } from "./newTank/start.ts";
 import newTank from "./newTank.ts";
@@ -27,5 +28,6 @@ export const tools: readonly ToolNotebook[] = [
     book: newTank,
     start: (record) => startNewTank(newTank, record),
     figures: newTankFigures,
+    extras: newTankExtras,
   },
 ];

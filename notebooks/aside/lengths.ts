@@ -1,4 +1,4 @@
-import { scaleSetup, stallLength } from "../../lib/fit/index.ts";
+import { boilOffAt, stallLength } from "../../lib/fit/index.ts";
 import { exact, measuredValue } from "../../lib/measure/index.ts";
 import { asideFunction } from "./asideFunction.ts";
 import { type ScaleWork, scaleWork } from "./newTank.ts";
@@ -41,8 +41,13 @@ interface LengthsWork extends ScaleWork {
 /** One fire over the lengths. */
 export function fireOverLengths({ fit, from, to, options }: ScaleWork, burners: number): FireOverLengths {
   const fire = { ...to.burners, count: burners };
-  const at = lengthsRound(to.tank.length).map((length): AtLength => {
-    const { boilOff, boilsSteadily } = scaleSetup(
+  const stalls = stallLength(fit, from, { tank: to.tank, burners: fire }, { ...options, draws: 200 });
+  const round = lengthsRound(to.tank.length);
+  // A course is drawn up to where it ends, not to the last length before.
+  const end = 0.98 * stalls.value;
+  const inside = end > (round[0] as number) && end < (round.at(-1) as number);
+  const at = (inside ? [...round, end].sort((a, b) => a - b) : round).map((length): AtLength => {
+    const { boilOff, boilsSteadily } = boilOffAt(
       fit,
       from,
       { tank: { ...to.tank, length }, burners: fire },
@@ -51,7 +56,6 @@ export function fireOverLengths({ fit, from, to, options }: ScaleWork, burners: 
     const [low, high] = boilOff.interval95;
     return { length, boilOff: boilOff.value, low, high, u: boilOff.standardUncertainty, steadily: boilsSteadily };
   });
-  const stalls = stallLength(fit, from, { tank: to.tank, burners: fire }, { ...options, draws: 200 });
   return { burners, at, stalls: { value: stalls.value, low: stalls.interval95[0], high: stalls.interval95[1] } };
 }
 

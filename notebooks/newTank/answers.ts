@@ -92,7 +92,6 @@ export const answers: Readonly<Record<string, Line>> = {
 
   "by plain proportion to length": worked("by length of scaled tank", "fl oz/min", {
     ...flow,
-    plain: true,
     group: does,
     rare: true,
   }),
@@ -103,7 +102,6 @@ export const answers: Readonly<Record<string, Line>> = {
   }),
   "by plain proportion to gas": worked("by gas of scaled tank", "fl oz/min", {
     ...flow,
-    plain: true,
     group: does,
     rare: true,
   }),
@@ -130,11 +128,15 @@ export const answers: Readonly<Record<string, Line>> = {
     rare: true,
     about: "Open, from the tap.",
   }),
-  "gas for the boiling rinse": worked(`gas of water tank(${rinseFire})`, "lb", {
-    ...pounds,
-    group: beside,
-    rare: true,
-  }),
+  "gas for the boiling rinse": worked(
+    "rinse burner rate * boiling rinse heat-up / heat of propane(1 lb) * 1 lb",
+    "lb",
+    {
+      ...pounds,
+      group: beside,
+      rare: true,
+    },
+  ),
 
   "cost of salt": worked("salt to buy * salt price", "$", { ...money, rare: true }),
   "cost of plate": worked("weight of plate * plate price", "$", { ...money, rare: true }),

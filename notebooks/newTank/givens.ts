@@ -39,6 +39,7 @@ export const givens: Readonly<Record<string, Line>> = {
     about: "Of the liquid when it works: of the wall, freeboard comes on top.",
   }),
   "length wanted": given("", undefined, { ...decided, about: "Blank: the least that takes the part." }),
+  "length to spare": given("0 in", undefined, { ...decided, about: "Beyond the least that takes the part." }),
   "freeboard wanted": given("", undefined, {
     ...decided,
     about: "Blank: 4 in, or a third of the depth where that is more.",

@@ -1,7 +1,9 @@
 import { type SweepCase, sweepDrawn } from "../../lib/figure/index.ts";
 import type { MeasurementWorth } from "../../lib/fit/index.ts";
+import { interval95 } from "../../lib/measure/index.ts";
 import type { Value } from "../../lib/measure/types.ts";
 import type { FireOverLengths } from "../aside/lengths.ts";
+import { isValue } from "../page/shownIn.ts";
 import type { BookFigureInput, BookFigureMaker } from "../page/tool/types.ts";
 import { unitOf, written } from "../page/writtenAs.ts";
 import { partIn, siIn } from "./readLine.ts";
@@ -62,7 +64,7 @@ export const lengths: BookFigureMaker = {
     `For one to four burners like those under ${baseOf(input)}, its width and depth kept; fills are 95 % spreads.${stalls(input)}`,
   cautions: (input) => {
     const all = partIn(input.open, "scaled tank", "remarks", baseOf(input)) as readonly string[] | undefined;
-    return all ?? [];
+    return (all ?? []).filter((says) => !/^(This fire keeps|Boil plain water)/.test(says));
   },
   draw(input) {
     const fires = firesOf(input);
@@ -88,12 +90,12 @@ export const lengths: BookFigureMaker = {
     const list = partIn(input.open, "scaled tank", "measurements", name) as readonly MeasurementWorth[] | undefined;
     if (!list) return undefined;
     const boilOff = partIn(input.open, "scaled tank", "boil-off", name);
-    const half = (share: number): string => {
-      if (typeof boilOff !== "object" || boilOff === null) return `±${percent(share)}`;
-      const one = boilOff as Value;
-      const width = share * one.value;
-      const shown = { ...one, interval95: [one.value - width, one.value + width] as const };
-      const unit = unitOf(input.open.line("boil-off"), input.system);
+    const unit = unitOf(input.open.line("boil-off"), input.system);
+    const half = (left: number): string => {
+      if (!isValue(boilOff)) return percent(left);
+      const [low, high] = interval95(boilOff);
+      const width = left * Math.max(boilOff.value - low, high - boilOff.value);
+      const shown = { ...boilOff, interval95: [boilOff.value - width, boilOff.value + width] as const };
       return `${written(shown, unit, input.system).spread} ${unit}`;
     };
     return {
@@ -101,10 +103,10 @@ export const lengths: BookFigureMaker = {
       items: list
         .filter(({ gain }) => gain >= 0.01)
         .slice(0, 5)
-        .map(({ what, how, boilOff: { now, after }, gain }) => ({
+        .map(({ what, how, gain }) => ({
           what: what[0]?.toUpperCase() + what.slice(1),
           how,
-          gain: `It takes ${percent(gain)} off the doubt of the boil-off: ${half(now)} now, some ${half(after)} then.`,
+          gain: `It takes ${percent(gain)} off the doubt of the boil-off: ${half(1)} now, some ${half(1 - gain)} then.`,
         })),
     };
   },

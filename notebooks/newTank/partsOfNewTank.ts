@@ -1,5 +1,5 @@
-import type { ScaledAnswer, ScaledTogether } from "../../lib/fit/index.ts";
-import { exact } from "../../lib/measure/index.ts";
+import type { MeasurementWorth, PlainWaterLog, ScaledAnswer, ScaledTogether } from "../../lib/fit/index.ts";
+import { exact, measuredValue } from "../../lib/measure/index.ts";
 import type { Dimension, Value } from "../../lib/measure/types.ts";
 import type { ScaleWork } from "../aside/newTank.ts";
 
@@ -49,6 +49,17 @@ function markOf(thing: unknown): string {
   return hash.toString(36).slice(0, 4);
 }
 
+/** What is still to be measured once plain water was boiled: the same again would tell little that is new. */
+function measurementsLeft(
+  all: readonly MeasurementWorth[],
+  log: PlainWaterLog | undefined,
+): readonly MeasurementWorth[] {
+  if (!log) return all;
+  const told = (what: string) =>
+    what.includes("plain water") || (log.cylinder !== undefined && what === "the cylinder weighed on the new tank");
+  return all.filter(({ what }) => !told(what));
+}
+
 /** In whole per cent, and never said to be sure: the worlds that were drawn are our own. */
 const likely = (share: number): number => Math.min(0.99, Math.max(0.01, Math.round(100 * share) / 100));
 
@@ -86,7 +97,13 @@ export function partsOfNewTank(
           interval95: share.interval95,
         }
       : undefined;
-  const [best] = measurements;
+  /** As sure as the old tank's boil-off is. */
+  const inProportion = (boilOff: number): Value => {
+    const { value, standardUncertainty } = work.fit?.boilOff ?? { value: 1, standardUncertainty: 0 };
+    return measuredValue(boilOff, (boilOff / value) * standardUncertainty, flow, named("fit"));
+  };
+  const left = measurementsLeft(measurements, options.plainWaterLog);
+  const [best] = left;
   const { cylinderGives } = scaled;
   const [earliest] = scaled.heatUp.interval95;
   return new Map<string, unknown>([
@@ -110,13 +127,13 @@ export function partsOfNewTank(
     ["share of the fire", gas(scaled.share, "share", {})],
     ["losses", of(scaled.losses, "losses", power)],
     ["boils steadily", exact(likely(scaled.boilsSteadily), {})],
-    ["by length", proportion && exact(proportion.byLength.boilOff, flow)],
+    ["by length", proportion && inProportion(proportion.byLength.boilOff)],
     ["by length over", proportion && over(proportion.byLength.over)],
-    ["by gas", proportion && exact(proportion.byGas.boilOff, flow)],
-    ["by gas over", proportion && over(proportion.byGas.over)],
+    ["by gas", proportion && gasKnown ? inProportion(proportion.byGas.boilOff) : undefined],
+    ["by gas over", proportion && gasKnown ? over(proportion.byGas.over) : undefined],
     ["best measurement", best?.what],
     ["doubt it takes off", best && exact(Math.round(100 * best.gain) / 100, {})],
-    ["measurements", measurements],
+    ["measurements", left],
     ["remarks", scaled.remarks],
     ["gas is known", gasKnown],
     ["plain water was logged", options.plainWaterLog !== undefined],

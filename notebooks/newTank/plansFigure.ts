@@ -49,6 +49,18 @@ const casesOf = ({ open, narrow, shownCase }: BookFigureInput): readonly string[
     .filter(({ hidden, name }) => !hidden && (!narrow || name === shownCase))
     .map(({ name }) => name);
 
+/** px: between tanks that stand side by side, for the name above each, and that the dimensions take beside a tank. */
+const gap = 28;
+const head = 26;
+const beside = 90;
+
+/** An element of a drawing. */
+function made(name: string, attributes: Readonly<Record<string, string | number>>): SVGElement {
+  const element = document.createElementNS(svgName, name) as SVGElement;
+  for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, String(value));
+  return element;
+}
+
 function drawn(input: BookFigureInput): SVGSVGElement | undefined {
   const { system, width, narrow } = input;
   const all = casesOf(input).flatMap((name) => {
@@ -56,43 +68,44 @@ function drawn(input: BookFigureInput): SVGSVGElement | undefined {
     return plan ? [{ name, plan }] : [];
   });
   if (all.length === 0) return undefined;
-  const head = 26;
-  const gap = 22;
   const longest = Math.max(...all.map(({ plan }) => plan.length));
-  // Beside the drawing stand the dimensions: what is left is shared out so that all are to one scale, nearly.
-  const beside = 90;
-  const root = document.createElementNS(svgName, "svg") as SVGSVGElement;
+  const columns = Math.max(1, Math.min(all.length, Math.floor(width / 340)));
+  // Within the sheet's margins, nearly.
+  const margin = Math.max(14, Math.round(0.075 * width));
+  const column = (width - 2 * margin - gap * (columns - 1)) / columns;
+  const places: SVGElement[] = [];
   let top = 0;
-  for (const { name, plan } of all) {
-    const room = Math.max(200, Math.min(width, beside + ((width - beside) * plan.length) / longest));
-    const one = tankPlan(plan, { document, width: Math.round(room), system, narrow });
-    const title = document.createElementNS(svgName, "text");
-    title.setAttribute("x", "2");
-    title.setAttribute("y", String(top + 16));
-    title.setAttribute("font-size", "16");
-    title.setAttribute("font-weight", "600");
-    title.textContent = name;
-    one.setAttribute("y", String(top + head));
-    one.removeAttribute("role");
-    one.removeAttribute("aria-label");
-    root.append(title, one);
-    top += head + Number(one.getAttribute("height")) + gap;
+  for (let first = 0; first < all.length; first += columns) {
+    const heights = all.slice(first, first + columns).map(({ name, plan }, place) => {
+      // All to one scale, as nearly as their dimensions leave room.
+      const room = Math.max(200, Math.min(column, beside + ((column - beside) * plan.length) / longest));
+      const one = tankPlan(plan, { document, width: Math.floor(room), system, narrow });
+      const left = margin + place * (column + gap);
+      const title = made("text", { x: left + 2, y: top + 16, "font-size": 16, "font-weight": 600 });
+      title.textContent = name;
+      one.setAttribute("x", String(left));
+      one.setAttribute("y", String(top + head));
+      one.removeAttribute("role");
+      one.removeAttribute("aria-label");
+      places.push(title, one);
+      return Number(one.getAttribute("height"));
+    });
+    top += head + Math.max(...heights) + gap;
   }
-  const finding = all.map(({ name, plan }) => `${name}: ${tankPlanFinding(plan, { system })}`).join(" ");
   const height = Math.ceil(top - gap);
-  for (const [key, value] of Object.entries({
+  const root = made("svg", {
     xmlns: svgName,
     class: "figure",
     "data-figure": "the tanks to scale",
     role: "img",
-    "aria-label": finding,
-    width: String(width),
-    height: String(height),
+    "aria-label": all.map(({ name, plan }) => `${name}: ${tankPlanFinding(plan, { system })}`).join(" "),
+    width,
+    height,
     viewBox: `0 0 ${width} ${height}`,
     "font-family": '"National Park Variable", "National Park", sans-serif',
     fill: "var(--ink)",
-  }))
-    root.setAttribute(key, value);
+  }) as SVGSVGElement;
+  root.append(...places);
   root.style.setProperty("display", "block");
   return root;
 }

@@ -17,7 +17,7 @@ export const sizes: Readonly<Record<string, Line>> = {
     ...long,
     group: fits,
   }),
-  "new length": worked("length wanted when length wanted is given, otherwise least length", "in", {
+  "new length": worked("length wanted when length wanted is given, otherwise least length + length to spare", "in", {
     ...long,
     group: tank,
   }),

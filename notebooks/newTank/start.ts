@@ -5,7 +5,7 @@ import { lastFittedRun } from "../compare/start.ts";
 import type { StartCases } from "../page/tool/types.ts";
 
 /** Fire of the invented trough, which no log tells: invented, as the rest of it. */
-const inventedFire = { burners: "2", jet: "0.03 in", "regulator pressure": "2 psi" };
+const inventedFire = { burners: "2", jet: "0.03 in", "regulator pressure": "2 psi", "cylinder size": "20 lb" };
 /** The tank, where no run of any kind is there: an open guess that the maker writes over. */
 const handbookTank = {
   "tank length": "24 in",
@@ -46,7 +46,7 @@ export function startNewTank(book: Notebook, record: ShopRecord): StartCases {
   const cases: Readonly<Record<string, Readonly<Record<string, OwnGiven>>>> = {
     [base]: own,
     "On the diagonal": { ...shared, "way it lies": "along the floor's diagonal", "new width": wider },
-    [`Longer, ${more} burners`]: { ...shared, "length wanted": "54 in", "new burners": String(more) },
+    [`Longer, ${more} burners`]: { ...shared, "length to spare": "12 in", "new burners": String(more) },
   };
   const others = Object.keys(cases).filter((name) => name !== base);
   return {

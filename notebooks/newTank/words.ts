@@ -9,6 +9,9 @@ export const trial = "Plain water boiled in the new tank";
 export const beside = "The tanks beside it";
 export const cost = "What it costs";
 
+/** As they stand on the page; those of One run come after. */
+export const headingsInOrder: readonly string[] = [work, tank, fits, holds, fire, does, trial, beside, cost];
+
 export const tape = { takes: "length", atLeast: 0, unit: "in", metricUnit: "cm" } as const;
 export const pounds = { unit: "lb", metricUnit: "kg" } as const;
 export const weighed = { takes: "mass", atLeast: 0, ...pounds } as const;

@@ -1,4 +1,5 @@
-import { bathToFill, type SaltsKnown, waterHeatUp } from "../../lib/index.ts";
+import { remembered } from "../../lib/bath/remembered.ts";
+import { bathToFill, type SaltsKnown, type WaterHeatUp, waterHeatUp } from "../../lib/index.ts";
 import type { Func, Taken } from "../../lib/lines/index.ts";
 import { exact, measuredValue } from "../../lib/measure/index.ts";
 import { type Brine, salts as kinds, saltCurvePrior } from "../../lib/physics/index.ts";
@@ -112,9 +113,13 @@ const rinseTaken: readonly Taken[] = [
   { name: "air pressure", kind: "pressure" },
 ];
 
+/** Cases share their rinse: each is worked once. */
+const heatUps = remembered<WaterHeatUp>(64);
+
 /** An open tank of plain water on its fire; its arguments are those of `rinseTaken`. */
 function rinse(...[length, width, depth, power, efficiency, from, air, pressure]: Rinse) {
-  const up = waterHeatUp({ tank: { length, width, depth }, power, efficiency, from, air, pressure });
+  const given = { tank: { length, width, depth }, power, efficiency, from, air, pressure };
+  const up = heatUps(JSON.stringify(given), () => waterHeatUp(given));
   if (up.state === "gets there") return up;
   throw new Error(`this fire never boils it: it stalls at ${Math.round((up.stallsAt - 273.15) * 1.8 + 32)} °F`);
 }
@@ -155,14 +160,5 @@ export const fillings: readonly Func[] = [
     says: "From cold to a brisk boil over an open fire, bare walls, no lid.",
     source: "Heat of water, losses of walls and surface; the share of the fire that enters is the greatest doubt",
     numbers: (...of) => rinse(...(of as Rinse)).time,
-  },
-  {
-    name: "gas of water tank",
-    takes: rinseTaken,
-    gives: "mass",
-    says: "Propane that an open tank of plain water burns from cold to a brisk boil over an open fire, without a lid.",
-    source:
-      "Heat of water and propane, losses of walls and surface; the share of the fire that enters is the greatest doubt",
-    numbers: (...of) => rinse(...(of as Rinse)).gas,
   },
 ];

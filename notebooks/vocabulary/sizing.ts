@@ -1,3 +1,4 @@
+import { remembered } from "../../lib/bath/remembered.ts";
 import {
   longestPart,
   type PartSize,
@@ -61,12 +62,16 @@ export function partIn(given: readonly unknown[]): { readonly batch: readonly Pa
   return { batch: batches(part, si("how many", given[3]), room), room };
 }
 
+const leastLengths = remembered<readonly number[]>(16);
+
 function tankForPart(...given: readonly unknown[]): Value {
   const { batch, room } = partIn(given);
   const way = ways.get(String(given[5]));
   if (!way) throw new Error(`unknown way: ${String(given[5])}; one of ${[...ways.keys()].join(", ")}`);
   const held = { clearance: room, width: si("width of the tank", given[6]), depth: si("depth", given[7]) };
-  const found = batch.flatMap((bar) => smallestTank(bar, { ...held, by: "length" })[way]?.length ?? []);
+  const found = leastLengths(JSON.stringify([batch, held, way]), () =>
+    batch.flatMap((bar) => smallestTank(bar, { ...held, by: "length" })[way]?.length ?? []),
+  );
   if (found.length === 0)
     throw new Error("no tank of this width and depth takes it so: make it wider or deeper, or take fewer at once");
   return metres(Math.min(...found));
@@ -104,8 +109,15 @@ const sized = (long: number, wide: number, depth: number, freeboard: number) => 
   freeboard,
 });
 
+/** Cases share the work: its tanks are worked once. */
+const otherTanksOf = remembered<ReadonlyMap<string, unknown>>(8);
+
 function otherTanks(...given: readonly unknown[]): ReadonlyMap<string, unknown> {
   const { batch, room } = partIn(given);
+  return otherTanksOf(JSON.stringify([batch, room]), () => tanksBeside(batch, room));
+}
+
+function tanksBeside(batch: readonly PartSize[], room: number): ReadonlyMap<string, unknown> {
   const tanks = batch
     .map((bar) => workTanks(bar, { clearance: room }))
     .sort((a, b) => (a[0]?.volume ?? 0) - (b[0]?.volume ?? 0))[0];

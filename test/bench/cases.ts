@@ -12,6 +12,7 @@ import {
   writtenForPython,
 } from "./bath.ts";
 import { editLines, editNumbers, editTen, openOnly } from "./lines.ts";
+import { bareNewTank, wholeNewTank } from "./newTank.ts";
 import { fitNist } from "./nist.ts";
 import { bareHolds, fullHold, holds300, wholePlan } from "./plan.ts";
 
@@ -216,5 +217,13 @@ export const comparisons: readonly Comparison[] = [
     does: { work: wholePlan },
     yardstick: { work: bareHolds },
     runs: 11,
+  },
+  {
+    name: "New tank, three tanks and their lengths",
+    over: "its bare fit, draws and stall lengths",
+    means: "what lines, cases, quantiles, sources of doubt and measurements cost on top: 1.3 at most",
+    does: { work: wholeNewTank },
+    yardstick: { work: bareNewTank },
+    runs: 9,
   },
 ];

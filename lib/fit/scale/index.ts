@@ -1,3 +1,4 @@
+export { boilOffAt } from "./boilOffAt.ts";
 export { oneMeasurement } from "./oneMeasurement.ts";
 export { plainProportion } from "./plainProportion.ts";
 export { scaleSetup } from "./scaleSetup.ts";

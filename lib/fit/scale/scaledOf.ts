@@ -74,8 +74,12 @@ export function scaledOf(drawn: Drawn, options: ScaleOptions, values = valuesOf(
   };
 }
 
-/** Share of the worlds whose fire beats what a quiet surface would evaporate at the boil: there it bubbles. */
-function boilsSteadily({ scene, draws, weights }: Drawn): number {
+/**
+ * Share of the worlds whose fire beats what a quiet surface would evaporate at the boil: there it bubbles.
+ *
+ * @example boilsSteadily(drawsOf(fit, from, to, options)) // 0..1
+ */
+export function boilsSteadily({ scene, draws, weights }: Drawn): number {
   const last = scene.path.T.length - 1;
   const sum = draws.reduce(
     (all, one, i) => all + (powerAt(scene.path, last, one.heating) > 0 ? (weights[i] as number) : 0),
