@@ -89,6 +89,10 @@ export const boilOffOverLengths = asideFunction<LengthsWork, readonly FireOverLe
           : undefined,
       ],
       [
+        "why not",
+        { "stall length": "in some of the worlds that fit what is known it stalls nowhere short of 16 ft (5 m)" },
+      ],
+      [
         "stalls no sooner than",
         own && Number.isFinite(own.low) ? exact(inch * Math.floor(own.low / inch), { length: 1 }) : undefined,
       ],

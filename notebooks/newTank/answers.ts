@@ -45,11 +45,11 @@ export const answers: Readonly<Record<string, Line>> = {
     group: does,
     about: "How likely this fire keeps the bath at its boil.",
   }),
-  "minutes to just below the boil": worked("time to 10 below of scaled tank", "min", {
+  "minutes to just below the boil": worked('answer if any(scaled tank, "time to 10 below")', "min", {
     group: does,
     about: "From lighting the burners under a cold bath to 10 °F (5.6 °C) below its boil.",
   }),
-  "minutes to the boil": worked("time to the boil of scaled tank", "min", {
+  "minutes to the boil": worked('answer if any(scaled tank, "time to the boil")', "min", {
     group: does,
     rare: true,
     about: "Only where it has an upper end.",
@@ -64,7 +64,7 @@ export const answers: Readonly<Record<string, Line>> = {
   }),
   "heat into the bath": worked("heat into the bath of scaled tank", "BTU/h", { ...power, group: does }),
   "walls and top lose": worked("losses of scaled tank", "BTU/h", { ...power, group: does }),
-  "stall length": worked("stall length of fires over lengths", "in", {
+  "stall length": worked('answer if any(fires over lengths, "stall length")', "in", {
     metricUnit: "cm",
     group: does,
     rare: true,
@@ -76,15 +76,19 @@ export const answers: Readonly<Record<string, Line>> = {
     rare: true,
     about: "Almost surely, by this fire.",
   }),
-  gas: worked("gas of scaled tank", "lb/h", { metricUnit: "kg/h", group: does, rare: true }),
-  "gas to the boil": worked("gas to the boil of scaled tank", "lb", { ...pounds, group: does, rare: true }),
-  "cylinder draw": worked("cylinder draw of scaled tank", "BTU/h", {
+  gas: worked('answer if any(scaled tank, "gas")', "lb/h", { metricUnit: "kg/h", group: does, rare: true }),
+  "gas to the boil": worked('answer if any(scaled tank, "gas to the boil")', "lb", {
+    ...pounds,
+    group: does,
+    rare: true,
+  }),
+  "cylinder draw": worked('answer if any(scaled tank, "cylinder draw")', "BTU/h", {
     ...power,
     group: does,
     rare: true,
     caution: gasCaution,
   }),
-  "cylinder gives without end": worked("cylinder gives of scaled tank", "BTU/h", {
+  "cylinder gives without end": worked('answer if any(scaled tank, "cylinder gives")', "BTU/h", {
     ...power,
     group: does,
     rare: true,
@@ -100,12 +104,12 @@ export const answers: Readonly<Record<string, Line>> = {
     rare: true,
     below: "proportion to length is under by",
   }),
-  "by plain proportion to gas": worked("by gas of scaled tank", "fl oz/min", {
+  "by plain proportion to gas": worked('answer if any(scaled tank, "by gas")', "fl oz/min", {
     ...flow,
     group: does,
     rare: true,
   }),
-  "proportion to gas is over by": worked("by gas over of scaled tank", "%", {
+  "proportion to gas is over by": worked('answer if any(scaled tank, "by gas over")', "%", {
     group: does,
     rare: true,
     below: "proportion to gas is under by",

@@ -24,7 +24,8 @@ export const givens: Readonly<Record<string, Line>> = {
     ...tape,
     exact: true,
     group: work,
-    about: "To every wall, the bottom and the surface, and between parts: for bars, hangers and stirring liquid.",
+    about:
+      "To every wall, the bottom and the surface, and between parts: for bars, hangers, stirring liquid, and what your tape may be off.",
   }),
   "weight of hangers": given("1 lb", "guessed", { ...weighed, group: work }),
 
@@ -57,22 +58,24 @@ export const givens: Readonly<Record<string, Line>> = {
     group: fire,
     about: "Under the tank that was logged.",
   }),
-  jet: given("", "measured", {
+  jet: given("", undefined, {
+    exact: true,
     takes: "length",
     atLeast: 0.0003,
     atMost: 0.005,
     unit: "in",
     metricUnit: "mm",
     group: fire,
-    about: "Across the hole in each burner's jet. Blank: nothing is said of gas.",
+    about: "Across the hole in each burner's jet. Its own doubt is counted. Blank: nothing is said of gas.",
   }),
-  "regulator pressure": given("", "measured", {
+  "regulator pressure": given("", undefined, {
+    exact: true,
     takes: "pressure",
     atLeast: 0,
     unit: "psi",
     metricUnit: "kPa",
     group: fire,
-    about: "As its gauge shows while they burn.",
+    about: "As its gauge shows while they burn; what a gauge may be off is counted.",
   }),
   "new burners": given("", undefined, {
     takes: "number",
@@ -82,7 +85,8 @@ export const givens: Readonly<Record<string, Line>> = {
     group: fire,
     about: "Under the new tank, spread evenly along it. Blank: as many as now.",
   }),
-  "new jet": given("", "measured", {
+  "new jet": given("", undefined, {
+    exact: true,
     takes: "length",
     atLeast: 0.0003,
     atMost: 0.005,
@@ -92,7 +96,8 @@ export const givens: Readonly<Record<string, Line>> = {
     rare: true,
     about: "Blank: as now.",
   }),
-  "new regulator pressure": given("", "measured", {
+  "new regulator pressure": given("", undefined, {
+    exact: true,
     takes: "pressure",
     atLeast: 0,
     unit: "psi",

@@ -60,6 +60,20 @@ function measurementsLeft(
   return all.filter(({ what }) => !told(what));
 }
 
+const endless = "in some of the worlds that fit what is known it never gets there, so it has no upper end";
+const noJet = "give the jet and the regulator pressure: without them nothing can be said of gas";
+
+/** Why a part may not be known, in the maker's words. */
+const whyNot: Readonly<Record<string, string>> = {
+  "time to the boil": endless,
+  "time to 10 below": endless,
+  gas: noJet,
+  "cylinder draw": noJet,
+  "by gas": noJet,
+  "by gas over": noJet,
+  "cylinder gives": "give the cylinder's size",
+};
+
 /** In whole per cent, and never said to be sure: the worlds that were drawn are our own. */
 const likely = (share: number): number => Math.min(0.99, Math.max(0.01, Math.round(100 * share) / 100));
 
@@ -135,6 +149,7 @@ export function partsOfNewTank(
     ["doubt it takes off", best && exact(Math.round(100 * best.gain) / 100, {})],
     ["measurements", left],
     ["remarks", scaled.remarks],
+    ["why not", { ...whyNot, "gas to the boil": gasKnown ? endless : noJet }],
     ["gas is known", gasKnown],
     ["plain water was logged", options.plainWaterLog !== undefined],
   ]);

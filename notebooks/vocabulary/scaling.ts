@@ -50,8 +50,24 @@ function plainWaterBoiled(...given: readonly unknown[]): PlainWaterLog | "nothin
 const source =
   "Jets, losses, evaporation and heats as published; how a flame's share carries over is a judgement, held to invented tanks";
 
+/** A part of what a scaling found; where it has none it says why. */
+function scaledPart(found: unknown, part: unknown): unknown {
+  const name = String(part);
+  const all = found instanceof Map ? found : new Map<string, unknown>();
+  const value: unknown = all.get(name);
+  if (value !== undefined) return value;
+  const why = all.get("why not") as Readonly<Record<string, string>> | undefined;
+  throw new Error(why?.[name] ?? `${name} is not known`);
+}
+
 /** From a fitted tank to a new one. */
 export const scaling: readonly Func[] = [
+  {
+    name: "answer if any",
+    takes: [{ name: "scaled tank" }, { name: "answer's name" }],
+    says: "An answer of a scaled tank by its name in quotes; where it has none, because it may never get there or a given is missing, it says why.",
+    work: scaledPart,
+  },
   {
     name: "tank and fire",
     takes: tankAndFireTakes,
