@@ -17,13 +17,20 @@ export function leftAfter(
   noises: readonly number[],
   weights: ArrayLike<number>,
 ): number {
-  const weight = (i: number) => weights[i] as number;
-  const mean = (list: readonly number[]) => list.reduce((sum, x, i) => sum + weight(i) * x, 0);
+  const many = values.length;
+  const weight = Float64Array.from(weights);
   const centred = (list: readonly number[]) => {
-    const middle = mean(list);
-    return list.map((x) => x - middle);
+    const away = Float64Array.from(list);
+    let middle = 0;
+    for (let i = 0; i < many; i++) middle += (weight[i] as number) * (away[i] as number);
+    for (let i = 0; i < many; i++) away[i] = (away[i] as number) - middle;
+    return away;
   };
-  const together = (a: readonly number[], b: readonly number[]) => mean(a.map((x, i) => x * (b[i] as number)));
+  const together = (a: Float64Array, b: Float64Array) => {
+    let sum = 0;
+    for (let i = 0; i < many; i++) sum += (weight[i] as number) * (a[i] as number) * (b[i] as number);
+    return sum;
+  };
   const y = centred(values);
   const x = columns.map(centred);
   const size = x.length;
