@@ -5,6 +5,7 @@ const wanted = "Wanted";
 const partsGroup = "Parts";
 const feeding = "Feeding";
 const tonight = "When it is lit";
+const theBath = "Salts in the bath";
 const thatRun = "The run that it goes by";
 const promise = "How sure it is";
 const clock = "On the clock";
@@ -133,6 +134,24 @@ export default notebook({
       "nitrate in the mix",
       "nitrite in the mix",
     ]),
+    "bath dragged out": given("", "guessed", {
+      takes: "mass",
+      atLeast: 0,
+      unit: "lb",
+      metricUnit: "kg",
+      group: theBath,
+      rare: true,
+      about: "What left on parts since the weights above held: weigh a rack before and after, or guess.",
+    }),
+    "wet sludge taken out": given("", "guessed", {
+      takes: "mass",
+      atLeast: 0,
+      unit: "lb",
+      metricUnit: "kg",
+      group: theBath,
+      rare: true,
+      about: "Since the weights above held; half of it is taken to be bath (a judgement).",
+    }),
     ...ofRun(["liquid depth"], { rare: true }),
     ...ofRun(["tank length", "tank width"]),
     ...ofRun(["tank depth"], { rare: false }),
@@ -203,6 +222,8 @@ export default notebook({
     "first plan": fitted(plan("first plan of hold"), undefined, { hidden: true }),
     "planned hold": fitted(plan("plan of hold"), undefined, { hidden: true }),
     "smaller fires": fitted(plan("turn-down of hold"), undefined, { hidden: true }),
+
+    "what holds it back": fitted(plan("limits of hold"), undefined, { hidden: true }),
 
     "lower limit": worked("target - band", "°F", { metricUnit: "°C", hidden: true, plain: true }),
     "upper limit": worked("target + band", "°F", { metricUnit: "°C", hidden: true, plain: true }),
@@ -329,5 +350,5 @@ export default notebook({
       },
     },
   ],
-  figures: [],
+  figures: ["planned hold", "turning the fire down"],
 });

@@ -3,6 +3,8 @@ import { startFrom } from "./compare/start.ts";
 import { supposedChanges } from "./compare/supposed.ts";
 import { compareExtras } from "./compare/wins.ts";
 import compareSetups from "./compareSetups.ts";
+import { holdExtras } from "./hold/extras.ts";
+import { holdFigures } from "./hold/figures.ts";
 import { startHold } from "./hold/start.ts";
 import { newTankExtras } from "./newTank/extras.ts";
 import { newTankFigures } from "./newTank/figures.ts";
@@ -16,7 +18,8 @@ export const tools: readonly ToolNotebook[] = [
   {
     book: planAHold,
     start: (record) => startHold(planAHold, record),
-    figures: new Map(),
+    figures: holdFigures,
+    extras: holdExtras,
   },
   {
     book: compareSetups,

@@ -1,6 +1,8 @@
 export { type CaseMark, caseMark } from "./caseMark.ts";
 export type * from "./caseTypes.ts";
 export { figureUnits } from "./figureUnits.ts";
+export { fireTradeOff } from "./fireTradeOff.ts";
+export { fireTradeOffFinding } from "./fireTradeOffFinding.ts";
 export { holdReplayed } from "./holdReplayed.ts";
 export { holdReplayedFinding } from "./holdReplayedFinding.ts";
 export { intervalsRow } from "./intervalsRow.ts";
@@ -9,6 +11,9 @@ export { lineAcrossCasesFinding } from "./lineAcrossCasesFinding.ts";
 export { lineAgainstLine } from "./lineAgainstLine.ts";
 export { lineAgainstLineFinding } from "./lineAgainstLineFinding.ts";
 export { type Colour, type ColourName, colourNames, dark, light, type Palette, palettes, print } from "./palette.ts";
+export { plannedHold } from "./plannedHold.ts";
+export { plannedHoldFinding } from "./plannedHoldFinding.ts";
+export type * from "./planTypes.ts";
 export { ratioAndBoilingPoint } from "./ratioAndBoilingPoint.ts";
 export { ratioAndBoilingPointFinding } from "./ratioAndBoilingPointFinding.ts";
 export { runStrip, runStripFinding } from "./runStrip.ts";

@@ -3,7 +3,7 @@ import { firingOfBath } from "./firing.ts";
 import { fitOfRun } from "./fitOfRun.ts";
 import { boilOffOverLengths } from "./lengths.ts";
 import { newTankByScaling } from "./newTank.ts";
-import { firstPlanOfHold, planOfHold, turnDownOfHold } from "./planOfHold.ts";
+import { firstPlanOfHold, limitsOfHold, planOfHold, turnDownOfHold } from "./planOfHold.ts";
 
 /** All functions of the vocabulary that are worked aside: one more is one more entry here. */
 export const asideFunctions: readonly AsideFunction[] = [
@@ -12,6 +12,7 @@ export const asideFunctions: readonly AsideFunction[] = [
   firstPlanOfHold,
   planOfHold,
   turnDownOfHold,
+  limitsOfHold,
   newTankByScaling,
   boilOffOverLengths,
 ];

@@ -1,5 +1,6 @@
 import { turnDown } from "../../lib/fit/index.ts";
 import { type PlanFound, planAtFirst, planFound } from "../hold/found.ts";
+import { type HeldBack, heldBack } from "../hold/heldBack.ts";
 import { partsOfFirst, partsOfPlan } from "../hold/partsOfPlan.ts";
 import { partsOfTurnDown, type TurnDownFound } from "../hold/partsOfTurnDown.ts";
 import { type PlanWork, planWork } from "../hold/planWork.ts";
@@ -31,7 +32,7 @@ export const planOfHold = asideFunction<PlanWork, PlanFound>({
 });
 
 /** Shares of full fire that are tried. */
-const fires = [1, 0.9, 0.8, 0.7, 0.6, 0.5, 0.4];
+const fires = [1, 0.95, 0.9, 0.85, 0.8, 0.7, 0.6, 0.5];
 /** Simulated holds for each promise of each fire. */
 const draws = 200;
 
@@ -43,10 +44,22 @@ export const turnDownOfHold = asideFunction<PlanWork, TurnDownFound>({
   does({ givens, options }, says) {
     const rows = fires.flatMap((share, i) => {
       says(`trying the fire at ${Math.round(100 * share)} %`, i / fires.length);
-      return turnDown(givens, [share], { ...options, draws }).fires;
+      const { fires: rows } = turnDown(givens, [share], { ...options, draws });
+      // The log of a fitted run showed that full fire boils it.
+      return rows.map((row) => (givens.fit && share === 1 ? { ...row, steady: true } : row));
     });
     return { fires: rows, draws, cautions: turnDown(givens, [], options).cautions };
   },
   parts: partsOfTurnDown,
+  same,
+});
+
+/** What would keep more holds in the band. */
+export const limitsOfHold = asideFunction<PlanWork, readonly HeldBack[]>({
+  name: "limits of hold",
+  waits: "waiting to see what holds it back",
+  work: planWork,
+  does: heldBack,
+  parts: (list) => new Map<string, unknown>([["whole list", list]]),
   same,
 });

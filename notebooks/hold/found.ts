@@ -1,7 +1,7 @@
-import { type FeedPlan, type HoldSpread, holdSpread, type PlanGivens, planFeed } from "../../lib/fit/index.ts";
+import { type FeedPlan, type HoldSpread, holdSpread, planFeed } from "../../lib/fit/index.ts";
 import type { Says } from "../aside/asideFunction.ts";
 import { type HeatUp, heatUp } from "./heatUp.ts";
-import type { PlanWork } from "./planWork.ts";
+import { heatDoubtOf, type PlanWork } from "./planWork.ts";
 
 /** A plan, where its holds go, and the heat-up on the fire as it is thought to be, on a cooler and on a hotter one. */
 export interface PlanFound {
@@ -51,10 +51,4 @@ export function planFound({ givens, options }: PlanWork, says: Says): PlanFound 
     shares,
   };
   return { plan, spread, heating };
-}
-
-/** Standard uncertainty of the heat into the bath, as a share. */
-export function heatDoubtOf({ setup, fit }: PlanGivens): number {
-  const heat = fit?.parameters.find(({ name }) => name === "heat into the bath");
-  return heat ? heat.standardUncertainty / heat.value : (setup.heatUncertainty ?? 0.05);
 }

@@ -1,3 +1,4 @@
+import { latentHeat, ordinaryAir } from "../../lib/bath/bathLosses.ts";
 import { simulateBath } from "../../lib/bath/index.ts";
 import type { PlanGivens } from "../../lib/fit/index.ts";
 import { planBath } from "../../lib/fit/plan/planBath.ts";
@@ -27,13 +28,21 @@ const step = 20;
  * @param times of the fire's heat
  */
 export function heatUp(givens: PlanGivens, startsAt: number, times = 1): HeatUp {
-  const { setup, bath, pressure } = givens;
+  const { setup, bath, fit, pressure } = givens;
   if (!bath) return never;
   const at = planBath(givens);
+  const air = { ...ordinaryAir, ...setup.air, pressure };
+  const area = setup.tank.length * setup.tank.width;
+  // A fitted bath loses what the plan takes it to lose: its log showed that the fire brings it to the boil.
+  const asFitted = {
+    wall: at.losses / (at.target - air.temperature),
+    evaporation: (at.quiet * latentHeat(at.target)) / (area * (pressure - air.vapourPressure)),
+  };
   const around = {
     ...setup,
     burner: { heat: at.heat * times + at.losses },
-    air: { ...setup.air, pressure },
+    air,
+    ...(fit ? { losses: asFitted } : {}),
   };
   const charge = { temperature: at.feedTemperature, ...bath, departure: at.departure };
   for (const end of spans) {

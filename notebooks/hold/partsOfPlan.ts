@@ -2,9 +2,9 @@ import type { FeedPlan } from "../../lib/fit/index.ts";
 import { exact, interval95, measuredValue, scale, standardUncertainty } from "../../lib/measure/index.ts";
 import type { Dimension, Value } from "../../lib/measure/types.ts";
 import { propane } from "../../lib/physics/index.ts";
-import { heatDoubtOf, type PlanFound } from "./found.ts";
+import type { PlanFound } from "./found.ts";
 import type { HeatUp } from "./heatUp.ts";
-import type { PlanWork } from "./planWork.ts";
+import { heatDoubtOf, type PlanWork } from "./planWork.ts";
 
 const mass: Dimension = { mass: 1 };
 const time: Dimension = { time: 1 };
@@ -12,6 +12,9 @@ const flow: Dimension = { mass: 1, time: -1 };
 const reading: Dimension = { temperature: 1, point: true };
 const difference: Dimension = { temperature: 1 };
 const climb: Dimension = { temperature: 1, time: -1 };
+
+/** A reading as it can be read: to the whole °F. */
+const wholeDegree = (kelvin: number): number => 273.15 + Math.round((kelvin - 273.15) * 1.8) / 1.8;
 
 type Part = readonly [string, unknown];
 
@@ -41,11 +44,6 @@ function withHeat(value: number, dimension: Dimension, { heat, givens }: PlanWor
   return { value, dimension, components: own, interval95: [value * Math.exp(-half), value * Math.exp(half)] };
 }
 
-/** A safe end has no spread of its own to show: a limit is where the fire is at its weakest. */
-export function safeSlug(plan: FeedPlan, work: PlanWork): number {
-  return interval95(withHeat(plan.slugLimit.mass, mass, work))[0];
-}
-
 /** What the first holds say: the promises alone, as so far. */
 export function partsOfFirst(plan: FeedPlan): ReadonlyMap<string, unknown> {
   const { inBand, inBandCorrected, inBandUncertainty: u } = plan;
@@ -70,7 +68,7 @@ export function partsOfPlan(found: PlanFound, work: PlanWork): ReadonlyMap<strin
         ["number of pours", exact(plan.additions.length)],
       ];
   return new Map<string, unknown>([
-    ["reading to start at", exact(plan.startReading + work.readsHighBy, reading)],
+    ["reading to start at", exact(wholeDegree(plan.startReading + work.readsHighBy), reading)],
     ...timesOf(found, work),
     ...pours,
     ["feed", withHeat(plan.feed, flow, work)],
@@ -82,7 +80,7 @@ export function partsOfPlan(found: PlanFound, work: PlanWork): ReadonlyMap<strin
     ...lostOf("lost with the table", timeLost.corrected, plan.inBandCorrected, u.corrected),
     ["drift", withHeat(plan.drift, climb, work)],
     ["band lasts", withHeat(plan.bandLasts, time, work, -1)],
-    ["slug limit", withHeat(plan.slugLimit.mass, mass, work)],
+    ["slug limit", withHeat(work.limit, mass, work)],
     ...(plan.dip > 0
       ? ([
           ["dip", withHeat(plan.dip, difference, work, -1)],
@@ -112,7 +110,19 @@ function timesOf({ plan, heating }: PlanFound, work: PlanWork): readonly Part[] 
   };
   const boil = between("time to the boil", ({ toBoil }) => toBoil);
   const start = middle.tooStrongBy > 0 ? [] : between("time from boil to start", ({ toStart }) => toStart);
-  return [...boil, ...start, ...firstBoilOf(middle, plan.startReading, work), ...gasOf(boil, start, work)];
+  const climbs = start.map((part) => withBoilDoubt(part, plan.drift, work));
+  return [...boil, ...climbs, ...firstBoilOf(middle, plan.startReading, work), ...gasOf(boil, climbs, work)];
+}
+
+/** Where it first boils is not known well, and the climb from there is slow: that doubt, as time. */
+function withBoilDoubt([name, thing]: Part, drift: number, { givens }: PlanWork): Part {
+  const value = thing as Value;
+  const { offsetUncertainty = 1.7 } = givens.bath?.departure ?? {};
+  const u = offsetUncertainty / drift;
+  const [low, high] = interval95(value);
+  const components = new Map([...value.components, ["where a bath boils", -u] as const]);
+  const early = Math.max(0, value.value - Math.hypot(value.value - low, 1.96 * u));
+  return [name, { ...value, components, interval95: [early, value.value + Math.hypot(high - value.value, 1.96 * u)] }];
 }
 
 /** Where it first boils, on this thermometer, and the water that it lacks there, if any. */

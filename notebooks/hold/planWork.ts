@@ -1,5 +1,7 @@
 import type { SaltsKnown } from "../../lib/bath/types.ts";
 import type { FittedRun, PlanCharge, PlanGivens, PlanOptions } from "../../lib/fit/index.ts";
+import { planBath } from "../../lib/fit/plan/planBath.ts";
+import { slugLimit } from "../../lib/fit/plan/slugLimit.ts";
 import { multiply, standardUncertainty } from "../../lib/measure/index.ts";
 import type { Value } from "../../lib/measure/types.ts";
 import { burnerEfficiencyPrior, departedSaltRatio, saltCurvePrior } from "../../lib/physics/index.ts";
@@ -30,6 +32,7 @@ export interface SetupAndBath {
   readonly air: number;
   readonly pressure: number;
   readonly salts: Brine;
+  readonly readyMixed: boolean;
   /** kg; absent where nobody said. */
   readonly water?: Value;
   /** K. */
@@ -46,6 +49,10 @@ export interface PlanWork {
   /** K that the thermometer reads too much. */
   readonly readsHighBy: number;
   readonly waterKnown: boolean;
+  /** kg, what the fire warms in 20 s, before its safe end is taken. */
+  readonly limit: number;
+  /** Whether the salts come mixed in one bag. */
+  readonly readyMixed: boolean;
 }
 
 /** K below the target at which a bath boils whose water nobody said. */
@@ -115,6 +122,7 @@ export function setupAndBath(...given: readonly unknown[]): SetupAndBath {
       tank,
       needed("air pressure", pressure),
     ),
+    readyMixed: (salts as SaltsKnown).readyMix !== undefined,
     ...(poured ? { water: poured } : {}),
     lit: needed("temperature when lit", lit),
   };
@@ -124,7 +132,8 @@ export function setupAndBath(...given: readonly unknown[]): SetupAndBath {
 export function planWork(given: readonly unknown[]): PlanWork {
   const [asked, told, fitted] = given;
   const wanted = asked as HoldWanted;
-  const { tank, power, efficiency, thermometer, cup, air, pressure, salts, water, lit } = told as SetupAndBath;
+  const { tank, power, efficiency, thermometer, cup, air, pressure, salts, readyMixed, water, lit } =
+    told as SetupAndBath;
   const fit = fitted instanceof Map ? (fitted.get("whole fit") as FittedRun) : undefined;
   const fittedHeat = fitted instanceof Map ? (fitted.get("heat into the bath") as Value) : undefined;
   if (!fittedHeat && !power)
@@ -136,20 +145,22 @@ export function planWork(given: readonly unknown[]): PlanWork {
   const offset = thermometer.offset;
   const fire = power ? multiply(power, efficiency) : undefined;
   const heat = fittedHeat ?? (fire as Value);
-  return {
-    givens: {
-      setup: {
-        tank,
-        burner: fire && power ? { power: power.value, efficiency: efficiency.value } : { heat: heat.value },
-        thermometer: { rounding: 5 / 9, roundingFrom: 273.15 - offset },
-        air: { temperature: air, pressure },
-        ...(fit ? {} : { heatUncertainty: standardUncertainty(heat) / heat.value }),
-      },
-      bath: charge,
-      ...(fit ? { fit } : {}),
-      ...wanted,
-      pressure,
+  const givens: PlanGivens = {
+    setup: {
+      tank,
+      burner: fire && power ? { power: power.value, efficiency: efficiency.value } : { heat: heat.value },
+      thermometer: { rounding: 5 / 9, roundingFrom: 273.15 - offset },
+      air: { temperature: air, pressure },
+      ...(fit ? {} : { heatUncertainty: standardUncertainty(heat) / heat.value }),
     },
+    bath: charge,
+    ...(fit ? { fit } : {}),
+    ...wanted,
+    pressure,
+  };
+  const limit = slugLimit(planBath(givens)).mass;
+  return {
+    givens,
     options: {
       seed,
       errors: {
@@ -157,12 +168,27 @@ export function planWork(given: readonly unknown[]): PlanWork {
         eachPour: cup.eachPour,
         thermometerFixed: thermometer.standardUncertainty,
       },
+      mostAtOnce: wholeMeasures(limit * Math.exp(-1.96 * heatDoubtOf(givens))),
     },
     heat,
     ...(power ? { power } : {}),
     readsHighBy: offset,
     waterKnown: water !== undefined,
+    limit,
+    readyMixed,
   };
+}
+
+/** Half a fluid ounce of water, kg: what a maker measures by. */
+const halfOunce = 0.01476;
+
+/** Down to whole halves of a fluid ounce, where it is that much. */
+const wholeMeasures = (kg: number): number => (kg >= halfOunce ? Math.floor(kg / halfOunce) * halfOunce : kg);
+
+/** Standard uncertainty of the heat into the bath, as a share. */
+export function heatDoubtOf({ setup, fit }: PlanGivens): number {
+  const heat = fit?.parameters.find(({ name }) => name === "heat into the bath");
+  return heat ? heat.standardUncertainty / heat.value : (setup.heatUncertainty ?? 0.05);
 }
 
 /** A bath that no log tells of: the published curve with its offset and the full doubt of both. */

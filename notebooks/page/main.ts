@@ -7,6 +7,7 @@ import "./style/log.css";
 import "./style/grid.css";
 import "./style/book.css";
 import "./style/inHand.css";
+import "./style/hold.css";
 import "./style/print.css";
 import demo from "../../data/demoShop.json";
 import { readRecord } from "../../lib/record/index.ts";

@@ -1,6 +1,6 @@
 import type { Func } from "../../lib/lines/index.ts";
 import { workedHere } from "../aside/asideFunction.ts";
-import { firstPlanOfHold, planOfHold, turnDownOfHold } from "../aside/planOfHold.ts";
+import { firstPlanOfHold, limitsOfHold, planOfHold, turnDownOfHold } from "../aside/planOfHold.ts";
 import { holdWanted, setupAndBath } from "../hold/planWork.ts";
 
 const taken = (needed: readonly string[], optional: readonly string[]) => [
@@ -55,5 +55,12 @@ export const planning: readonly Func[] = [
     says: "What a smaller fire would do to the same hold: its feed, its promises, and whether it still boils steadily.",
     source,
     work: workedHere(turnDownOfHold),
+  },
+  {
+    name: "limits of hold",
+    takes: planTaken,
+    says: "What holds the promise of a hold back: each doubt halved by itself, and how many more holds would stay in the band.",
+    source,
+    work: workedHere(limitsOfHold),
   },
 ];

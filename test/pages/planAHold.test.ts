@@ -1,3 +1,4 @@
+import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { barriers, keepPicture, openPage, schemes, settle, widths } from "./harness.ts";
 
@@ -16,3 +17,51 @@ test.each(widths.flatMap((width) => schemes.map((scheme) => ({ width, scheme }))
     await keepPicture(page, `plan a hold ${width} ${scheme}`);
   },
 );
+
+/** The page with its plan worked out, and printing left to the test. */
+async function planned(options: Parameters<typeof openPage>[1] = {}): Promise<Page> {
+  const page = await openPage("site", options, place);
+  await page.locator('#answer output[data-line="holds_with_the_table"][data-value]').first().waitFor();
+  await settle(page);
+  await page.evaluate(() => {
+    window.print = () => {};
+  });
+  return page;
+}
+
+/** Sets a given of the first case in its place. */
+async function change(page: Page, line: string, to: string): Promise<void> {
+  await page.locator(`[data-name="${line}"] > [data-in-case]`).first().dblclick();
+  const blank = page.locator("[data-blank]");
+  await blank.waitFor();
+  if ((await blank.evaluate((one) => one.tagName)) === "SELECT") await blank.selectOption(to);
+  else await blank.fill(to);
+  await page.keyboard.press("Enter");
+}
+
+const pagesOf = (pdf: Buffer): number => (pdf.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g) ?? []).length;
+
+test.each([
+  { feeding: "steady drip", format: "Letter" },
+  { feeding: "steady drip", format: "A4" },
+  { feeding: "pours", format: "Letter" },
+])("the feed card prints as one page alone: $feeding on $format", async ({ feeding, format }) => {
+  const page = await planned();
+  if (feeding === "pours") {
+    await change(page, "feeding", feeding);
+    await page.locator('#lines output[data-line="each_pour"][data-value]').first().waitFor();
+    await settle(page);
+  }
+  await page.getByRole("button", { name: "print the feed card" }).click();
+  await page.emulateMedia({ media: "print" });
+  const width = format === "A4" ? 703 : 725;
+  await page.setViewportSize({ width, height: format === "A4" ? 1031 : 965 });
+  await keepPicture(page, `feed card ${feeding} ${format}`);
+  expect(await page.locator("h1").isVisible()).toBe(false);
+  const order = page.locator(".card-order");
+  expect(await order.evaluate((one) => Number.parseFloat(getComputedStyle(one).fontSize))).toBe(47);
+  expect(await order.evaluate((one) => one.scrollWidth <= one.clientWidth)).toBe(true);
+  await page.emulateMedia({});
+  const pdf = await page.pdf({ format });
+  expect(pagesOf(pdf)).toBe(1);
+});

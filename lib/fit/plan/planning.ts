@@ -49,7 +49,8 @@ export function planning(givens: PlanGivens, options: PlanOptions): Planning {
   const bath = planBath(givens);
   const air = givens.setup.air?.temperature ?? 293.15;
   const dip = partsDip(bath, givens.parts, air);
-  const limit = slugLimit(bath);
+  const most = needNumber("most at once", options.mostAtOnce ?? 1e5, 1e-6, 1e5, "kg");
+  const limit = atMost(slugLimit(bath), most);
   const measure = givens.pours === "steady" ? 0 : givens.pours.measure;
   const fed = bath.heat / (bath.evaporation + bath.warming);
   if (givens.pours !== "steady" && !(measure >= 2 * holdStep * fed)) {
@@ -69,6 +70,20 @@ export function planning(givens: PlanGivens, options: PlanOptions): Planning {
     measureLimited: measure > limit.mass,
     seed,
     simulated: 0,
+  };
+}
+
+/** A smaller limit, let in as slowly as the larger one. */
+function atMost(limit: SlugLimit, most: number): SlugLimit {
+  if (most >= limit.mass) return limit;
+  const part = most / limit.mass;
+  const { mass, volume } = limit.couldFlash;
+  return {
+    ...limit,
+    mass: most,
+    flashes: part * limit.flashes,
+    couldFlash: { mass: part * mass, volume: part * volume },
+    over: part * limit.over,
   };
 }
 

@@ -77,6 +77,8 @@ export interface PlanOptions {
   /** s between readings; 120 where absent. */
   readonly readEvery?: number;
   readonly errors?: Partial<HumanErrors>;
+  /** kg, the most for one pour where that is to be less than `slugLimit`: its safe end, where the fire is unsure. */
+  readonly mostAtOnce?: number;
 }
 
 /** One addition of a plan: s from parts in, kg, s over which it is put in. */

@@ -1,0 +1,27 @@
+import { limitText } from "./drawPlate.ts";
+import { figureUnits } from "./figureUnits.ts";
+import type { PlannedHoldData } from "./planTypes.ts";
+import type { FigureOptions } from "./types.ts";
+import { counted, decimal } from "./words.ts";
+
+/**
+ * What "the planned hold" shows, in sentences.
+ * @example
+ * plannedHoldFinding(data, { system: "US" }) // "The planned hold. Target band 286–292 °F …"
+ */
+export function plannedHoldFinding(data: PlannedHoldData, options: Pick<FigureOptions, "system">): string {
+  const { temperature } = figureUnits(options.system);
+  const { target, hold, corrected, nobody, start, additions, poured, holds } = data;
+  const degrees = (kelvin: number) => `${limitText(kelvin, temperature)} ${temperature.name}`;
+  const range = (of: PlannedHoldData["corrected"]) => {
+    const last = of.at(-1);
+    return last ? `${degrees(last.low)} to ${degrees(last.high)}` : "nowhere";
+  };
+  return [
+    "The planned hold.",
+    `Target band ${limitText(target.low, temperature)}–${degrees(target.high)}, for ${decimal(hold / 60, 1)} min from parts in, started at ${degrees(start)}.`,
+    `With the correction table followed ${decimal(holds.corrected, 0)} holds in 100 stay in the band; at the end 95 in 100 stand at ${range(corrected)}.`,
+    `Nobody correcting it is ${decimal(holds.nobody, 0)} in 100, at the end ${range(nobody)}.`,
+    `Water: ${poured} in ${counted(additions.length, additions.some(({ duration = 0 }) => duration > 120) ? "steady feed" : "pour")}.`,
+  ].join(" ");
+}
