@@ -31,7 +31,7 @@ async function planned(options: Parameters<typeof openPage>[1] = {}): Promise<Pa
 
 /** Sets a given of the first case in its place. */
 async function change(page: Page, line: string, to: string): Promise<void> {
-  await page.locator(`[data-name="${line}"] > [data-in-case]`).first().dblclick();
+  await page.locator(`[data-name="${line}"] > [data-in-case]`).first().click();
   const blank = page.locator("[data-blank]");
   await blank.waitFor();
   if ((await blank.evaluate((one) => one.tagName)) === "SELECT") await blank.selectOption(to);
