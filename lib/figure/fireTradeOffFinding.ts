@@ -11,7 +11,7 @@ import { decimal } from "./words.ts";
 export function fireTradeOffFinding({ fires, best }: FireTradeOffData, options: Pick<FigureOptions, "system">): string {
   const { waterRate } = figureUnits(options.system);
   const said = ["Turning the fire down."];
-  if (fires.length === 0) said.push("No fire was tried.");
+  if (fires.length === 0) return "Turning the fire down. No fire was tried.";
   for (const { share, feed, nobody, corrected, steady } of [...fires].sort((a, b) => b.share - a.share)) {
     const holds =
       nobody === undefined || corrected === undefined

@@ -7,7 +7,10 @@ import { counted, decimal } from "./words.ts";
 /**
  * What "the planned hold" shows, in sentences.
  * @example
- * plannedHoldFinding(data, { system: "US" }) // "The planned hold. Target band 286–292 °F …"
+ * const nobody = [{ time: 600, value: 416, low: 415.4, high: 416.6 }];
+ * const data = { target: { low: 415, high: 417 }, hold: 600, corrected: nobody, nobody, start: 415.8, additions: [],
+ *   poured: "nothing", holds: { nobody: 60, corrected: 90 } };
+ * plannedHoldFinding(data, { system: "US" }); // "The planned hold. Target band 287.3–290.9 °F, for 10 min from parts in…"
  */
 export function plannedHoldFinding(data: PlannedHoldData, options: Pick<FigureOptions, "system">): string {
   const { temperature } = figureUnits(options.system);

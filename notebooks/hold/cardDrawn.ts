@@ -20,8 +20,12 @@ export function minuteRule({ minutes, holdTime, feedFrom, steady }: CardFacts): 
   const figure = whole <= 45 ? 10 : whole <= 120 ? 20 : 60;
   const ticks = Array.from({ length: Math.floor(whole / tick) + 1 }, (_, i) => i * tick);
   const gap = minutes.length > 1 ? y(minutes[1]?.time ?? 0) - y(minutes[0]?.time ?? 0) : 80;
-  const size = Math.max(15, Math.min(34, gap * 0.8));
-  const box = Math.min(30, Math.max(13, gap * 0.7));
+  // Pours that follow each other too closely for one column stand in two or three, their amount in the order alone.
+  const columns = gap >= 26 ? 1 : gap >= 13 ? 2 : 3;
+  const row = gap * columns;
+  const size = Math.max(15, Math.min(34, row * 0.8));
+  const box = Math.min(30, Math.max(13, row * 0.7));
+  const wide = (ruleSize.width - edge - 20) / columns;
   // The first stands clear of the words for parts in.
   const startsAt = y(minutes[0]?.time ?? holdTime);
   const words = startsAt - top > size * 0.8 + 14 ? 22 : 17;
@@ -34,12 +38,14 @@ export function minuteRule({ minutes, holdTime, feedFrom, steady }: CardFacts): 
       return svg`<line x1=${edge - (long ? 20 : middle ? 13 : 7)} x2=${edge} y1=${y(60 * at)} y2=${y(60 * at)} stroke="#000" stroke-width=${long ? 1.6 : 1} />${long ? svg`<text x=${edge - 26} y=${y(60 * at) + 6} font-size="18" text-anchor="end">${at}</text>` : nothing}`;
     })}
     <text x=${edge + 26} y=${top - 8} font-size=${words} font-weight="600">parts in: start the clock${steady && feedFrom >= 10 ? `, drip from ${timeWords(Math.round(feedFrom / 5) * 5)}` : ""}</text>
-    ${minutes.map(({ time, clock, says }) => {
+    ${minutes.map(({ time, clock, says }, i) => {
       const at = y(time);
-      return svg`<g><line x1=${edge} x2=${edge + 18} y1=${at} y2=${at} stroke="#000" stroke-width="1.6" />
-        <text x=${edge + 26} y=${at + size * 0.35} font-size=${size} font-family="var(--read)">${clock}</text>
-        <text x=${edge + 100} y=${at + size * 0.35} font-size=${Math.max(15, size * 0.66)} font-weight="600">${says}</text>
-        <rect x=${ruleSize.width - 40} y=${at - box / 2} width=${box} height=${box} fill="none" stroke="#000" stroke-width="1.6" /></g>`;
+      const from = edge + 20 + (i % columns) * wide;
+      const foot = at + size * 0.35;
+      return svg`<g><line x1=${edge} x2=${from - 2} y1=${at} y2=${at} stroke="#000" stroke-width=${i % columns === 0 ? 1.6 : 0.6} />
+        <text x=${from + 4} y=${foot} font-size=${size} font-family="var(--read)" stroke="#fff" stroke-width="5" paint-order="stroke">${clock}</text>
+        ${columns === 1 ? svg`<text x=${edge + 100} y=${foot} font-size=${Math.max(15, size * 0.66)} font-weight="600">${says}</text>` : nothing}
+        <rect x=${from + wide - box - 8} y=${at - box / 2} width=${box} height=${box} fill="#fff" stroke="#000" stroke-width="1.6" /></g>`;
     })}
     <text x=${edge + 26} y=${bottom + 18} font-size="22" font-weight="600">parts out${steady ? ", stop the drip" : ""}</text>
   </g>`;
@@ -53,7 +59,7 @@ const short = ({ does, again }: Correction, every: number, facts: CardFacts, sys
     case "add":
       return `add ${waterWords(does.water, system)}`;
     case "wait":
-      return facts.steady ? `no drip ${timeWords(does.pause)}${later}` : `next pour +${timeWords(does.pause)}${later}`;
+      return facts.steady ? `no drip ${timeWords(does.pause)}${later}` : `delay pour ${timeWords(does.pause)}${later}`;
     case "stop":
       return does.side === "above" ? "STOP: fire down, stand back" : "STOP the water; fire out? Gas off";
   }

@@ -92,7 +92,7 @@ export function cardFacts(shown: ShownPlan, system: System): CardFacts {
     order: steady
       ? ["Drip ", rate, " a minute"]
       : times.length > 1
-        ? ["Pour ", waterWords(each, system), " every ", `${clockOf(every)}${every % 60 === 0 ? " min" : ""}`]
+        ? ["Pour ", waterWords(each, system), " every ", `${clockOf(every)} min`]
         : ["Pour ", waterWords(each, system), " once"],
     start: `Parts in when it reads ${Math.round(onThermometer(plan.startReading))} ${unit}, climbing. Start the clock then.`,
     hold: `Hold ${Math.ceil(onThermometer(target - band) - 1e-6)}–${Math.floor(onThermometer(target + band) + 1e-6)} ${unit} as it reads, for ${timeWords(hold)}; ${waterWords(Math.round(total / step) * step, system)} in all.`,

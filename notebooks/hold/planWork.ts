@@ -2,7 +2,7 @@ import type { SaltsKnown } from "../../lib/bath/types.ts";
 import type { FittedRun, PlanCharge, PlanGivens, PlanOptions } from "../../lib/fit/index.ts";
 import { planBath } from "../../lib/fit/plan/planBath.ts";
 import { slugLimit } from "../../lib/fit/plan/slugLimit.ts";
-import { multiply, standardUncertainty } from "../../lib/measure/index.ts";
+import { fromUnit, multiply, standardUncertainty } from "../../lib/measure/index.ts";
 import type { Value } from "../../lib/measure/types.ts";
 import { burnerEfficiencyPrior, departedSaltRatio, saltCurvePrior } from "../../lib/physics/index.ts";
 import type { Brine } from "../../lib/physics/types.ts";
@@ -180,10 +180,10 @@ export function planWork(given: readonly unknown[]): PlanWork {
 }
 
 /** Half a fluid ounce of water, kg: what a maker measures by. */
-const halfOunce = 0.01476;
+const halfOunce = fromUnit(0.5, "fl oz", { mass: 1 });
 
 /** Down to whole halves of a fluid ounce, where it is that much. */
-const wholeMeasures = (kg: number): number => (kg >= halfOunce ? Math.floor(kg / halfOunce) * halfOunce : kg);
+const wholeMeasures = (kg: number): number => (kg >= halfOunce ? Math.floor(kg / halfOunce + 1e-9) * halfOunce : kg);
 
 /** Standard uncertainty of the heat into the bath, as a share. */
 export function heatDoubtOf({ setup, fit }: PlanGivens): number {
