@@ -1,5 +1,6 @@
 import { departedSaltRatio } from "../../physics/departedBoilingPoint.ts";
-import { plain } from "../../physics/needNumber.ts";
+import { needNumber, plain } from "../../physics/needNumber.ts";
+import { needBrine } from "../../physics/readBrine.ts";
 import type { Brine } from "../../physics/types.ts";
 import { bathVolume } from "../bathVolume.ts";
 import { addedSalts, saltMass, scaledSalts } from "../saltMasses.ts";
@@ -41,13 +42,15 @@ export function strengthen(givens: StrengthenGivens): Charge {
   needStanding(bath);
   const { departure = asPublished } = bath;
   const shares = givens.salts ?? bath.salts;
+  needBrine(shares);
+  for (const [kind, share] of Object.entries(shares)) needNumber(`share of ${kind}`, share, 0, 100_000, "");
   const whole = saltMass(shares);
   if (!((shares.sodiumHydroxide ?? 0) > 0)) {
     throw new RangeError(
       "invalid salts: none of them sodium hydroxide; how much nitrate or nitrite alone raises the boil is not known well enough to advise",
     );
   }
-  if (!(water >= 0)) throw new RangeError(`invalid water: ${plain(water)} kg; 0 or more`);
+  needNumber("water", water, 0, 100_000, "kg");
   const wet = { ...bath, water: bath.water + water };
   const boils = boilOf(wet, pressure);
   if (boils >= target) {

@@ -6,6 +6,7 @@ import { steamHeat } from "../../bath/steamHeat.ts";
 import { boilingPointSlope } from "../../physics/boilingPointSlope.ts";
 import { departedSaltRatio } from "../../physics/departedBoilingPoint.ts";
 import { needNumber, plain } from "../../physics/needNumber.ts";
+import { needBrine } from "../../physics/readBrine.ts";
 import { saltCurvePrior } from "../../physics/saltCurvePrior.ts";
 import type { Brine, CurveDeparture } from "../../physics/types.ts";
 import type { FittedRun, ParameterName } from "../run/types.ts";
@@ -66,10 +67,16 @@ const usualMix: Brine = { sodiumHydroxide: 2, sodiumNitrate: 1 };
  */
 export function planBath(givens: PlanGivens): PlanBath {
   const { setup, bath, fit, target, band, pressure } = givens;
+  needSetup(setup);
   needNumber("band", band, 1e-3, 50, "K");
   needNumber("target", target, 273.15, 473.15, "K");
   needNumber("pressure", pressure, 5000, 105_000, "Pa");
   if (!bath && !fit) throw new RangeError("missing bath: neither its charge nor a fitted run is given; one of them");
+  if (bath) {
+    needNumber("water", bath.water, 0.05, 10_000, "kg");
+    needBrine(bath.salts);
+    for (const [kind, mass] of Object.entries(bath.salts)) needNumber(`weight of ${kind}`, mass, 0, 10_000, "kg");
+  }
   const air = { ...ordinaryAir, ...setup.air, pressure };
   const feedTemperature = needNumber(
     "temperature of the water fed",
@@ -127,6 +134,12 @@ export function planBath(givens: PlanGivens): PlanBath {
     rounding: thermometer.rounding ?? usual.rounding,
     roundingFrom: thermometer.roundingFrom ?? 273.15,
   };
+}
+
+/** Whether there is a tank and a burner at all: what comes from a record may lack them. */
+function needSetup(setup: Partial<PlanGivens["setup"]> | undefined): void {
+  if (!setup?.tank) throw new RangeError("missing tank: its inside length, width and depth, m");
+  if (!setup.burner) throw new RangeError("missing burner: its power and efficiency, or its heat, W");
 }
 
 function chargeSlopeDoubt(bath: PlanGivens["bath"]): number {

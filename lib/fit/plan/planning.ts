@@ -41,6 +41,7 @@ export function planning(givens: PlanGivens, options: PlanOptions): Planning {
   const hold = needNumber("hold", givens.hold, 60, 6 * 3600, "s");
   const readEvery = needNumber("time between readings", options.readEvery ?? 120, 30, 1800, "s");
   const { draws = 300, seed = 1, refine = 0 } = options;
+  needPours(givens.pours);
   needNumber("number of draws", draws, 20, 20_000, "holds");
   needNumber("rounds of refining", refine, 0, 20, "rounds");
   needNumber("seed", seed, 0, 2 ** 32, "");
@@ -87,6 +88,13 @@ function atMost(limit: SlugLimit, most: number): SlugLimit {
   };
 }
 
+/** Kind of pours as told: from a worker or a record it may be anything. */
+function needPours(pours: unknown): void {
+  if (pours === "steady") return;
+  if (typeof pours === "object" && pours !== null && "measure" in pours && typeof pours.measure === "number") return;
+  throw new RangeError('invalid pours: neither "steady" nor a measure in kg; one of them');
+}
+
 /**
  * The schedule of a feed so many times as much as boils off, begun so many K over the target.
  *
@@ -111,7 +119,9 @@ export function scheduleOf({ bath, dip, hold, slug }: Planning, factor: number, 
 
 /** Draws for a plan: so many, beginning with a given one, of one of its streams. */
 export function drawsOf(plan: Planning, n: number, stream: number, from = 0): readonly HoldDraw[] {
-  const { bath, errors, hold, readEvery, slug, seed } = plan;
+  const { bath, hold, readEvery, slug, seed } = plan;
+  // The whole fire comes and goes; walls and top lose all the same, so that what is left of it swings more.
+  const errors = { ...plan.errors, gusts: plan.errors.gusts * (1 + bath.losses / bath.heat) };
   const fed = bath.heat / (bath.evaporation + bath.warming);
   return holdDraws(
     n,

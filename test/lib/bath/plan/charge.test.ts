@@ -108,6 +108,16 @@ test.each([
     () => strengthen({ bath: { ...bath, water: 5 }, target: 418, pressure, salts: { sodiumNitrate: 1 } }),
     "not known well enough to advise",
   ],
+  [
+    "a share below 0",
+    () => strengthen({ bath: { ...bath, water: 5 }, target: 418, pressure, salts: { ...mix, sodiumNitrate: -1 } }),
+    "invalid share of sodiumNitrate: -1",
+  ],
+  [
+    "water without end",
+    () => strengthen({ bath, target: 418, pressure, water: Number.POSITIVE_INFINITY }),
+    "invalid water: Infinity",
+  ],
   ["a bath strong enough", () => strengthen({ bath, target: 410, pressure }), "weaken it with water"],
   ["a bath weak enough", () => weaken({ bath, target: 425, pressure }), "let it boil"],
   ["more drag-out than bath", () => afterDragOut({ bath, dragOut: 9, target: 417, pressure }), "invalid drag-out"],

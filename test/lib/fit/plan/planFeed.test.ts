@@ -79,6 +79,31 @@ test.each([
   expect(Math.abs(quickly.last - (end.T - 417.6))).toBeLessThan(0.15);
 });
 
+test("a fire that is a share weaker all night is so before walls and top take theirs, as in the full simulation", () => {
+  const exact = { ...bath, departure: { offset: 0, scale: 1 } };
+  // A gust that outlasts the hold, and its size from a bath that loses nothing.
+  const lasting = { errors: { ...noErrors.errors, gusts: 0.1, gustTime: 1e5 } };
+  const told = { ...givens, setup: { ...setup, heatUncertainty: 0, thermometer: { rounding: 0 } }, bath: exact };
+  const lossless = planning({ ...told, setup: { ...told.setup, losses: "none" as const } }, lasting);
+  const plan = planning(told, lasting);
+  const shares = drawsOf(lossless, 40, 1).map(({ gusts }) => gusts.reduce((sum, one) => sum + one, 0) / gusts.length);
+  const weak = shares.indexOf(Math.min(...shares));
+  const share = shares[weak] ?? 1;
+  expect(share).toBeLessThan(0.9);
+  const draw = drawsOf(plan, 40, 1)[weak];
+  if (!draw) throw new Error("no draw");
+  const does = scheduleOf(plan, 1, 0);
+  const quickly = simulateHold(plan.bath, does, draw, undefined, nothingHeld());
+  const events = [
+    { kind: "burner" as const, time: 0, share },
+    { kind: "feed" as const, from: 0, to: 1800, rate: does.rate, temperature: 293.15 },
+  ];
+  const started = { ...exact, water: plan.bath.water, temperature: "boiling" as const };
+  const { end } = simulateBath(setup, started, { end: 1800, events }, { step: 5 });
+  expect(end.T - 417.6).toBeLessThan(-3);
+  expect(Math.abs(quickly.last / (end.T - 417.6) - 1)).toBeLessThan(0.08);
+});
+
 test("the planned water closes the balance: put into the full simulation, water and boil end where they began", () => {
   const plan = planFeed(givens, quick);
   const start = { ...bath, water: 6, temperature: "boiling" } as const;
@@ -248,12 +273,20 @@ test("turned down, a bath needs less feeding, drifts less and holds better, unti
 test.each([
   ["missing bath", { bath: undefined }],
   ["invalid band: 0", { band: 0 }],
+  ["invalid pours", { pours: undefined }],
+  ["invalid pours", { pours: "slugs" }],
+  ["invalid pours", { pours: {} }],
+  ["missing tank", { setup: undefined }],
+  ["missing burner", { setup: { tank: setup.tank } }],
+  ["invalid water: -3", { bath: { water: -3, salts } }],
+  ["invalid weight of sodiumNitrate: -1", { bath: { water: 6, salts: { ...salts, sodiumNitrate: -1 } } }],
+  ["unknown salt: lye", { bath: { water: 6, salts: { ...salts, lye: 1 } } }],
   ["invalid hold: 10", { hold: 10 }],
   ["invalid measure: 0.001", { pours: { measure: 0.001 } }],
   ["invalid burner: 500", { setup: { ...setup, burner: { heat: 500 } } }],
   ["invalid parts: -1", { parts: { mass: -1 } }],
   ["invalid temperature", { target: 372 }],
   ["invalid pressure", { pressure: 20 }],
-] as [string, Partial<PlanGivens>][])("a plan with %s is refused in words", (message, more) => {
+] as [string, object][])("a plan with %s is refused in words", (message, more) => {
   expect(() => planFeed({ ...givens, ...more } as PlanGivens, quick)).toThrow(message);
 });
