@@ -247,7 +247,7 @@ export class Engine {
     node.stale = false;
     // Work gives errors as results; what was thrown all the same is a fault of the engine, and is shown as one.
     const result = value instanceof Error ? ({ state: "stopped", says: value.message } as const) : (value as Result);
-    node.before = result.state === "settled" ? [result.value] : undefined;
+    node.before = result.state === "settled" ? result : undefined;
     if (node.result === result) return;
     node.result = result;
     this.#told(node.line, result, node.inCase);

@@ -15,8 +15,8 @@ export class Node {
   result: Result | undefined;
   /** An edit is on its way to it. */
   stale = false;
-  /** What it came to last, in a box of one, while it is worked again. */
-  before: readonly [unknown] | undefined;
+  /** What it came to last, while it is worked again. */
+  before: (Result & { readonly state: "settled" }) | undefined;
   job: JobAtWork | undefined;
 
   constructor(line: string, inCase: string) {
@@ -30,7 +30,7 @@ export class Node {
   }
 
   get working(): Result {
-    return { state: "working", ...(this.before && { before: this.before[0] }), ...this.job?.progress };
+    return { state: "working", ...(this.before && { before: this.before.value }), ...this.job?.progress };
   }
 
   /** Nobody waits for its work any more. */

@@ -14,7 +14,10 @@ import type { Result } from "./types.ts";
  * swift.learn(results, await long(results));
  */
 export class Swiftly {
-  readonly #algebra: Algebra | undefined;
+  readonly #tree: Tree;
+  readonly #places: ReadonlyMap<string, number>;
+  /** Made ready at the second work; most formulas of a notebook that is only read have none. */
+  #ready: { readonly algebra: Algebra | undefined } | undefined;
   #kinds: readonly Dimension[] | undefined;
   #dimension: Dimension | undefined;
 
@@ -23,12 +26,16 @@ export class Swiftly {
    * @param places Place of each line among the inputs.
    */
   constructor(tree: Tree, places: ReadonlyMap<string, number>) {
-    this.#algebra = algebraOf(tree, places);
+    this.#tree = tree;
+    this.#places = places;
   }
 
   /** What it comes to, where that is known to be right; else the long way is to be gone. */
   tried(results: readonly unknown[]): Result | undefined {
-    if (!this.#algebra || !this.#kinds || !this.#dimension) return undefined;
+    if (!this.#kinds || !this.#dimension) return undefined;
+    this.#ready ??= { algebra: algebraOf(this.#tree, this.#places) };
+    const { algebra } = this.#ready;
+    if (!algebra) return undefined;
     for (let i = 0; i < results.length; i++) {
       const result = results[i] as Result;
       if (result.state !== "settled" || !isValue(result.value)) return undefined;
@@ -36,7 +43,7 @@ export class Swiftly {
       const { dimension } = result.value;
       if (!kind || (kind !== dimension && !sameDimension(kind, dimension))) return undefined;
     }
-    const found = this.#algebra(results as readonly { readonly value: Value }[]);
+    const found = algebra(results as readonly { readonly value: Value }[]);
     if (!found) return undefined;
     return {
       state: "settled",
@@ -47,7 +54,7 @@ export class Swiftly {
   /** Takes note of what the long way came to. */
   learn(results: readonly unknown[], found: Result): void {
     this.#kinds = undefined;
-    if (!this.#algebra || found.state !== "settled" || !isValue(found.value)) return;
+    if (found.state !== "settled" || !isValue(found.value)) return;
     const kinds: Dimension[] = [];
     for (const one of results) {
       const result = one as Result;

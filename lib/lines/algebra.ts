@@ -41,15 +41,13 @@ export function algebraOf(tree: Tree, places: ReadonlyMap<string, number>): Alge
   const steps: Step[] = [];
   if (add(tree, places, steps) === undefined) return undefined;
   const count = steps.length;
-  const numbers = new Float64Array(count);
-  const slopes = new Float64Array(count);
-  const inputSlopes = new Float64Array(places.size);
-  const codes = Uint8Array.from(steps, ({ code }) => code);
-  const lefts = Int32Array.from(steps, ({ left }) => left);
-  const rights = Int32Array.from(steps, ({ right }) => right);
-  const constants = Float64Array.from(steps, ({ number }) => number);
+  const codes = steps.map(({ code }) => code);
+  const lefts = steps.map(({ left }) => left);
+  const rights = steps.map(({ right }) => right);
+  const constants = steps.map(({ number }) => number);
 
   return (inputs) => {
+    const { numbers, slopes, inputSlopes } = roomFor(Math.max(count, inputs.length));
     for (let i = 0; i < count; i++) {
       const code = codes[i];
       const left = lefts[i] as number;
@@ -67,8 +65,8 @@ export function algebraOf(tree: Tree, places: ReadonlyMap<string, number>): Alge
       if (!Number.isFinite(number)) return undefined;
       numbers[i] = number;
     }
-    slopes.fill(0);
-    inputSlopes.fill(0);
+    slopes.fill(0, 0, count);
+    inputSlopes.fill(0, 0, inputs.length);
     slopes[count - 1] = 1;
     for (let i = count - 1; i >= 0; i--) {
       const slope = slopes[i] as number;
@@ -118,6 +116,21 @@ export function algebraOf(tree: Tree, places: ReadonlyMap<string, number>): Alge
     if (cancelled) for (const [source, part] of components) if (part === 0) components.delete(source);
     return { value: numbers[count - 1] as number, components };
   };
+}
+
+/** Numbers and slopes of the pieces: one formula is worked at a time, so all write on the same slate. */
+let slate = { numbers: new Float64Array(64), slopes: new Float64Array(64), inputSlopes: new Float64Array(64) };
+
+function roomFor(count: number): typeof slate {
+  if (slate.numbers.length < count) {
+    const size = 2 * count;
+    slate = {
+      numbers: new Float64Array(size),
+      slopes: new Float64Array(size),
+      inputSlopes: new Float64Array(size),
+    };
+  }
+  return slate;
 }
 
 /** Puts a piece's steps behind the others; gives the place of its last, undefined where it is no plain algebra. */
