@@ -132,7 +132,9 @@ function fontFaces(fonts: NonNullable<StandAloneOptions["fonts"]>): string {
       throw new TypeError(`invalid font of ${family}: ${url.slice(0, 40)}; a data: URL`);
     return `@font-face{font-family:"${family}";font-weight:200 900;src:url(${url}) format("woff2")}`;
   };
-  const tabular = 'text{font-feature-settings:"tnum";white-space:pre}';
+  // The tabular 0 of the reading face has one weight, thin beside its other figures.
+  const tabular =
+    'text{font-feature-settings:"tnum";white-space:pre}text[font-family*="Besley"]{font-feature-settings:normal}';
   return face("Besley Variable", fonts.besley) + face("National Park Variable", fonts.nationalPark) + tabular;
 }
 

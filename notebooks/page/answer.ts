@@ -3,7 +3,8 @@ import type { Clause, Line, Result, Trial } from "../../lib/lines/index.ts";
 import { formatLimit } from "../../lib/measure/index.ts";
 import { caution } from "./caution.ts";
 import { chooseClause, cutClause, type Piece } from "./clause.ts";
-import { output, outputAs, type System, shownIn, spreadMark, unitOfAmount } from "./showValue.ts";
+import { afterSign, withSign } from "./money.ts";
+import { outputAs, type System, shownIn, spreadMark, unitOfAmount, written } from "./showValue.ts";
 import { byTrial, saferTrial, shownByTrial } from "./trials/shown.ts";
 import { lineKey, unitInWords } from "./words.ts";
 
@@ -46,12 +47,12 @@ function number(
     return html`<span class="kept">${safe} ${outputAs(key, value, formatLimit(value, unit, safe, { system }), mark, grey)}${byTrial(safer)}</span>`;
   }
   const value = shownByTrial(shown.value, tried);
-  const words = unitInWords(unit);
-  return html`<span class="kept ${grey ? "before" : ""}">${output(key, value, unit, system, mark, grey)}${plain ? nothing : spreadMark(value, unit, system)}</span>${
-    bare
+  const words = afterSign(unitInWords(unit));
+  return html`<span class="kept ${grey ? "before" : ""}">${outputAs(key, value, withSign(written(value, unit, system).number, unit), mark, grey)}${plain ? nothing : spreadMark(value, unit, system)}</span>${
+    bare || words === ""
       ? nothing
-      : words === "°F" || words === "°C"
-        ? html`<span class="unit"> ${words}</span>`
+      : words === "°F" || words === "°C" || words.startsWith("/")
+        ? html`<span class="unit">${words.startsWith("/") ? "" : "\u00a0"}${words}</span>`
         : html` <span class="unit">${words}</span>`
   }${byTrial(tried)}`;
 }

@@ -5,6 +5,7 @@ import type { Knowing, Value } from "../../lib/measure/types.ts";
 import type { Fact } from "../../lib/record/index.ts";
 import { caution } from "./caution.ts";
 import { field } from "./field.ts";
+import { afterSign, withSign } from "./money.ts";
 import { isValue, outputAs, type System, shownIn, spreadMark, unitOfAmount, written } from "./showValue.ts";
 import type { Typing } from "./Typing.ts";
 import { toldIn } from "./told.ts";
@@ -113,9 +114,9 @@ export function workedRow(name: string, line: Worked, props: LedgerProps): Templ
   return html`<div class="line" data-kind=${line.kind}>
     ${nameOf(name, (turned ? line.below : undefined) ?? name, props)}
     <span class="value ${before ? "before" : ""}">
-      ${outputAs(key, value, number, "", props.busy || before)}
+      ${outputAs(key, value, withSign(number, unit), "", props.busy || before)}
       <span class="tolerance">${line.plain ? nothing : spreadMark(inWords, unit, props.system)}</span>
-      <span class="of faint">${unit}${before ? html`<span class="hidden-from-sight"> before</span>` : nothing}</span>
+      <span class="of faint">${afterSign(unit)}${before ? html`<span class="hidden-from-sight"> before</span>` : nothing}</span>
     </span>
     ${trial ? html`<span class="note">${byTrial(trial)}</span>` : nothing}
     ${toldMark(value)}

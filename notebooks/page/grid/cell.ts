@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from "lit-html";
 import type { Line, Result, Trial } from "../../../lib/lines/index.ts";
 import { interval95 } from "../../../lib/measure/index.ts";
 import type { Value } from "../../../lib/measure/types.ts";
+import { afterSign, withSign } from "../money.ts";
 import { type System, shownIn, valueIn } from "../showValue.ts";
 import { byTrial, shownByTrial } from "../trials/shown.ts";
 import { lineKey } from "../words.ts";
@@ -53,7 +54,7 @@ function difference({ result, base, column, unit, system }: CellProps): Template
   if (column.base || !mine || !other) return nothing;
   const less = differenceShown(mine, other, unit, system);
   if (!less) return nothing;
-  return html`<span class="number less"><span class="hidden-from-sight">less the base </span>${less.number}</span><span class="spread less">${less.exactly ? "exactly" : spread(less)}</span>`;
+  return html`<span class="number less"><span class="hidden-from-sight">less the base </span>${withSign(less.number, unit)}</span><span class="spread less">${less.exactly ? "exactly" : spread(less)}</span>`;
 }
 
 function givenCell(props: CellProps): TemplateResult {
@@ -72,8 +73,9 @@ function givenCell(props: CellProps): TemplateResult {
   const amountOf = amountShown(value, inUnit, system);
   const plain = text.trim() !== "" && !/±/u.test(text) && !shown.text.includes("±");
   const number = plain ? shown.text : amountOf.number;
-  const after = plain || shown.inItsUnit ? "" : ` ${inUnit}`;
-  return html`<span class="blank">${amount(props, value, false, number + after, spread(amountOf))}</span>${difference(props)}${own}`;
+  const inWords = plain && !shown.inItsUnit ? number : withSign(number, inUnit);
+  const after = plain || shown.inItsUnit ? "" : inUnit.startsWith("$") ? afterSign(inUnit) : ` ${inUnit}`;
+  return html`<span class="blank">${amount(props, value, false, inWords + after, spread(amountOf))}</span>${difference(props)}${own}`;
 }
 
 /** What stands where a line is no amount: words, yes or no. */
@@ -103,7 +105,7 @@ function workedCell(props: CellProps): TemplateResult {
   const value = shownByTrial(shown.value, trial);
   const words = amountShown(value, unit, system);
   const plain = line.kind !== "given" && line.plain === true;
-  return html`${amount(props, value, shown.before, words.number, plain ? nothing : spread(words))}${byTrial(trial)}${
+  return html`${amount(props, value, shown.before, withSign(words.number, unit), plain ? nothing : spread(words))}${byTrial(trial)}${
     shown.before ? html`<span class="number less said-before">before</span>` : difference(props)
   }`;
 }

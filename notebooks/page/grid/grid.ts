@@ -15,6 +15,7 @@ import { ownIn } from "./ownWords.ts";
 import { onClick, onFocusIn, onFocusOut, onPointerDown } from "./pointer.ts";
 import { gridRow } from "./row.ts";
 import { type CaseColumn, columnsOf, type GridRow, groupsOf, type RowGroup } from "./rows.ts";
+import { namedWhereItScrolls } from "./scrolls.ts";
 import type { GridProps } from "./types.ts";
 
 /** px: below it one case is seen at a time. */
@@ -23,6 +24,8 @@ const phone = 640;
 const besideWidth = (page: number): number => (page <= phone ? page - 32 : page <= 1100 ? 96 : 150);
 /** More lines than this are laid out only where they are seen. */
 const many = 60;
+/** More cases than this do not stand beside one another on paper. */
+const manyCases = 3;
 
 interface Drawn {
   readonly cases: readonly CaseColumn[];
@@ -86,9 +89,15 @@ export function grid(props: GridProps): TemplateResult {
   const working = groups.some(({ rows }) =>
     rows.some(({ results }) => results.some(({ state }) => state === "working")),
   );
+  const looks = [
+    "grid",
+    cases.length > 1 ? "" : "alone",
+    cases.length > manyCases ? "many-cases" : "",
+    groups.reduce((sum, { rows }) => sum + rows.length, 0) > many ? "long" : "",
+  ].join(" ");
   return html`<div class="grid-of-lines">
     ${cases.length > 1 ? html`<p class="small faint">Second line of a number: the case less its base. ± is 95 % throughout.</p>` : html`<p class="small faint">± is 95 % throughout.</p>`}
-    <div class="scroll"><div role="grid" class="grid ${cases.length > 1 ? "" : "alone"} ${groups.reduce((sum, { rows }) => sum + rows.length, 0) > many ? "long" : ""}" aria-label="Lines and cases" aria-multiselectable="true" aria-colcount=${cases.length + (cases.length > 1 ? 4 : 3)}
+    <div class="scroll" ${ref(namedWhereItScrolls)}><div role="grid" class=${looks} aria-label="Lines and cases" aria-multiselectable="true" aria-colcount=${cases.length + (cases.length > 1 ? 4 : 3)}
       style="--cases:${cases.length}" aria-busy=${typing.waiting || working ? "true" : "false"}
       ${ref((root) => afterDraw(root, props))}
       @keydown=${(event: KeyboardEvent) => onKeyDown(event, props)}

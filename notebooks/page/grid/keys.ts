@@ -24,7 +24,9 @@ export function focusSpot(root: HTMLElement, props: GridProps, spot: Spot): void
   if (!cell) return;
   handOf(props.open).at = { line: spot.line, column: spot.column };
   makeStop(root, cell);
-  cell.focus();
+  cell.focus({ preventScroll: true });
+  // A browser's own focus leaves a place that is seen in part where it is.
+  cell.scrollIntoView({ block: "nearest", inline: "nearest" });
 }
 
 function moveOf({ key, ctrlKey, metaKey }: KeyboardEvent): Move | undefined {
