@@ -149,17 +149,18 @@ export default notebook({
   },
   answer: [
     {
-      says: "Put the parts in when it reads {reading to start at} and climbs; from then on drip {drip}, {water in all} in all.",
+      says: "Put the parts in when it reads {reading to start at} and climbs; from then on drip {drip} a minute, {water in all} in all.",
       otherwise: {
         says: "Put the parts in when it reads {reading to start at} and climbs; from then on pour {each pour} every {minutes between pours}, {water in all} in all.",
         otherwise: "The feed can't be said yet.",
       },
-      caution: [flash, "Danger. One pour is {limit of one pour}, whatever the cup holds."],
+      caution:
+        "Danger. One pour is {limit of one pour}, whatever the cup holds, as a thin steady stream at the far end: more can stop the boil, then flash to steam and throw caustic. Face shield, gauntlets, apron; the salt's safety data sheet comes first.",
     },
     {
-      says: "Nobody correcting, {holds left alone} holds in 100 stay in the band; with the correction table followed, {holds with the table}.",
+      says: "Nobody correcting, {holds left alone} holds in 100 stay in the band; with the correction table followed it is {holds with the table} in 100.",
       otherwise: {
-        says: "So far: nobody correcting, {so far left alone} holds in 100 stay in the band; with the correction table followed, {so far with the table}.",
+        says: "So far: nobody correcting, {so far left alone} holds in 100 stay in the band; with the correction table followed it is {so far with the table} in 100.",
         otherwise: "How many holds stay in the band can't be said yet.",
       },
       caution: overMany,

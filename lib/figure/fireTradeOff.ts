@@ -182,6 +182,12 @@ interface Room {
   readonly size: number;
 }
 
+/** Full fire is no turning down: there the finding is another. */
+const words = ({ share }: FireTried): string =>
+  share >= 1
+    ? "full fire: no smaller one surely boils"
+    : `${decimal(100 * share, 0)} %: least feeding that boils steadily`;
+
 function labelled(
   document: Document,
   fires: readonly FireTried[],
@@ -218,7 +224,7 @@ function labelled(
     ...(best
       ? [
           {
-            lines: [{ text: `${decimal(100 * best.share, 0)} %: least feeding that boils steadily`, weight: 600 }],
+            lines: [{ text: words(best), weight: 600 }],
             size,
             spots: (["start", "end"] as const).flatMap((anchor) =>
               [bottom - 12, bottom - 34, bottom - 56, top + 60].map((at) => ({

@@ -29,3 +29,4 @@ export { waterGone } from "./waterGone.ts";
 export { waterGoneFinding } from "./waterGoneFinding.ts";
 export { whereHeatWent } from "./whereHeatWent.ts";
 export { whereHeatWentFinding } from "./whereHeatWentFinding.ts";
+export { holdsWords } from "./words.ts";

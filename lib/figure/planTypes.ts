@@ -8,8 +8,9 @@ export interface PlannedHoldData {
   /** The bath's true temperature over simulated holds, middle and 95 % spread: with the correction table, and nobody correcting. */
   readonly corrected: readonly CoursePoint[];
   readonly nobody: readonly CoursePoint[];
-  /** The reading that the hold starts at, less what the thermometer reads too much, K. */
+  /** True temperature that the hold starts at, K, and what this thermometer then reads. */
   readonly start: number;
+  readonly startReads: number;
   readonly additions: readonly AdditionDrawn[];
   /** Words beside the water strip: "56 fl oz, 1.9 fl oz/min". */
   readonly poured: string;

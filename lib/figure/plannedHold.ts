@@ -22,7 +22,7 @@ import type { FigureOptions, HoldReplayedData } from "./types.ts";
  * @throws RangeError for a number that is not finite, and for a width outside 200 to 10,000 px.
  * @example
  * const corrected = [{ time: 0, value: 416, low: 415.5, high: 416.5 }, { time: 600, value: 416, low: 415.4, high: 416.6 }];
- * const data = { target: { low: 415, high: 417 }, hold: 600, corrected, nobody: corrected, start: 415.8,
+ * const data = { target: { low: 415, high: 417 }, hold: 600, corrected, nobody: corrected, start: 415.8, startReads: 416,
  *   additions: [{ time: 0, mass: 1, duration: 600 }], poured: "34 fl oz", holds: { nobody: 60, corrected: 90 } };
  * plannedHold(data, { document, width: 1280, system: "US" });
  */

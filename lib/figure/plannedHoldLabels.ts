@@ -4,7 +4,7 @@ import { marginLabels } from "./holdLabels.ts";
 import { type Label, type PlacedLabel, placeLabels, type Segment, type Spot } from "./placeLabels.ts";
 import type { PlannedHoldData } from "./planTypes.ts";
 import type { CoursePoint } from "./types.ts";
-import { decimal } from "./words.ts";
+import { holdsWords } from "./words.ts";
 
 /**
  * What is named inside the plate and in its margin, each where it meets nothing: both spreads, the band, the start. What
@@ -17,7 +17,7 @@ export function plannedHoldLabels(data: PlannedHoldData, frame: HoldFrame): read
   const { corrected, nobody, target, holds, start } = data;
   const colour = "var(--fitted)";
   const at = (course: readonly CoursePoint[], share: number) => course[Math.floor(share * (course.length - 1))];
-  const count = (share: number) => `${decimal(share, 0)} in 100 hold`;
+  const count = (share: number) => `${holdsWords(share)} in 100 hold`;
   const words = {
     corrected: [
       { text: narrow ? "with the table" : "with the table followed", colour },
@@ -107,7 +107,7 @@ export function plannedHoldLabels(data: PlannedHoldData, frame: HoldFrame): read
     ...beside,
     ...bandNarrow,
     {
-      lines: [{ text: `start at ${limitText(start, temperature)} ${temperature.name}` }],
+      lines: [{ text: `start: it reads ${limitText(data.startReads, temperature)} ${temperature.name}` }],
       size,
       spots: [-70, 70, -110, 110].map(
         (dy): Spot => ({

@@ -43,6 +43,15 @@ export function counted(count: number, one: string, many = `${one}s`): string {
 }
 
 /**
+ * So many of a hundred holds, whole: what nearly all do is never said to be all, nor what hardly any do to be none.
+ * @example holdsWords(99.8) // "over 99"
+ */
+export function holdsWords(inHundred: number): string {
+  if (inHundred >= 99.5) return "over 99";
+  return inHundred < 0.5 ? "under 1" : decimal(inHundred, 0);
+}
+
+/**
  * Text cut to at most `length` characters at a word's end, with an ellipsis.
  * @example shortened("burner down to three quarters", 14) // "burner down…"
  */

@@ -1,3 +1,4 @@
+import { holdsWords } from "../../lib/figure/index.ts";
 import { formatQuantity, inUnit } from "../../lib/measure/index.ts";
 import { amountStep, type Correction, corrections, mostAtOnce, type System } from "./corrections.ts";
 import type { ShownPlan } from "./shownPlan.ts";
@@ -87,7 +88,7 @@ export function cardFacts(shown: ShownPlan, system: System): CardFacts {
         says: `${waterWords(Math.round((plan.feed * Math.max(0, time - feedFrom)) / step) * step, system)} fed`,
       }))
     : times.map((time) => ({ time, clock: clockOf(time), says: waterWords(each, system) }));
-  const holds = (share: number) => `${Math.min(99, Math.floor(100 * share))}`;
+  const holds = (share: number) => holdsWords(100 * share);
   return {
     order: steady
       ? ["Drip ", rate, " a minute"]

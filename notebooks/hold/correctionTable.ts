@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit-html";
+import { holdsWords } from "../../lib/figure/index.ts";
 import { caution } from "../page/caution.ts";
 import { corrections, mostAtOnce, type System } from "./corrections.ts";
 import type { ShownPlan } from "./shownPlan.ts";
@@ -12,7 +13,7 @@ export function correctionTableShown(shown: ShownPlan, system: System): Template
   const unit = system === "US" ? "°F" : "°C";
   const rows = corrections(shown, system);
   const limit = mostAtOnce(shown, system);
-  const share = (one: number) => `${Math.round(100 * one)}`;
+  const share = (one: number) => holdsWords(100 * one);
   return html`${caution(`Danger. ${table.slugLimit.caution}`)}
     <div class="scrolls" tabindex="0" role="region" aria-label="correction table">
     <table class="ledger-table corrections">

@@ -81,7 +81,7 @@ export function corrections(shown: ShownPlan, system: System): readonly Correcti
     const pause = Math.round(one.pause / quarter) * quarter;
     const does: Does =
       water > 0
-        ? { kind: "add", water, limited: one.water > most }
+        ? { kind: "add", water, limited: water >= most - 1e-9 }
         : pause > 0
           ? { kind: "wait", pause }
           : { kind: "nothing" };

@@ -1,8 +1,15 @@
-import { type FireTradeOffData, fireTradeOff, type PlannedHoldData, plannedHold } from "../../lib/figure/index.ts";
-import type { HoldMoment } from "../../lib/fit/index.ts";
+import {
+  type FireTradeOffData,
+  fireTradeOff,
+  holdsWords,
+  type PlannedHoldData,
+  plannedHold,
+} from "../../lib/figure/index.ts";
+import type { HoldMoment, TurnedDown } from "../../lib/fit/index.ts";
 import { formatQuantity } from "../../lib/measure/index.ts";
 import type { Beside } from "../page/drawings.ts";
 import type { BookFigureInput, BookFigureMaker } from "../page/tool/types.ts";
+import { wholeDegree } from "./partsOfPlan.ts";
 import { bestFire } from "./partsOfTurnDown.ts";
 import { type ShownPlan, shownFires, shownLimits, shownPlan } from "./shownPlan.ts";
 
@@ -31,6 +38,7 @@ export function plannedHoldData({ plan, spread, work }: ShownPlan, system: "US" 
     // Until the first reading is acted on, both are one.
     corrected: courseOf([...spread.nobody.filter(({ time }) => time < first), ...spread.corrected]),
     start: plan.startReading,
+    startReads: wholeDegree(plan.startReading + work.readsHighBy),
     additions: plan.additions.map(({ t, water, duration }) => ({ time: t, mass: water, duration })),
     poured:
       pours === "steady"
@@ -47,7 +55,7 @@ function helps({ open, shownCase }: BookFigureInput): Beside | undefined {
   if (!list || !now) return undefined;
   const items = list.map(({ what, how, corrected, nobody, u }) => {
     const gain = corrected.after - corrected.now;
-    const says = (after: number, before: number) => `${Math.round(after)} in place of ${Math.round(before)}`;
+    const says = (after: number, before: number) => `${holdsWords(after)} in place of ${holdsWords(before)}`;
     const told = Math.abs(gain) < 1.96 * u ? "can't tell" : says(corrected.after, corrected.now);
     const alone = Math.abs(nobody.after - nobody.now) < 1.96 * u ? "can't tell" : says(nobody.after, nobody.now);
     return { what, how, gain: `holds in 100, table followed: ${told}; nobody correcting: ${alone}` };
@@ -57,10 +65,16 @@ function helps({ open, shownCase }: BookFigureInput): Beside | undefined {
 
 const holdFigure: BookFigureMaker = {
   title: "The planned hold",
-  caption: ({ open, shownCase }) => {
+  caption: ({ open, shownCase, system }) => {
     const shown = shownPlan(open, shownCase);
     const holds = shown ? `${shown.spread.holds} simulated holds` : "simulated holds";
-    return `The bright strip is the target band. Where the true temperature of the bath lies in 95 of 100 of ${holds}: in blue with the correction table followed, between the dashed lines with nobody correcting.`;
+    const high = shown?.work.readsHighBy ?? 0;
+    const off = (Math.abs(high) * (system === "US" ? 1.8 : 1)).toFixed(1);
+    const reads =
+      off === "0.0"
+        ? ""
+        : ` This thermometer reads ${off} ${system === "US" ? "°F" : "°C"} ${high > 0 ? "high" : "low"}: its readings lie so much ${high > 0 ? "above" : "below"} what is drawn.`;
+    return `The bright strip is the target band. Where the true temperature of the bath lies in 95 of 100 of ${holds}: in blue with the correction table followed, between the dashed lines with nobody correcting.${reads}`;
   },
   draw: ({ open, shownCase, width, system, narrow }) => {
     const shown = shownPlan(open, shownCase);
@@ -69,12 +83,18 @@ const holdFigure: BookFigureMaker = {
   beside: helps,
 };
 
+/** Those that boil, and the first that does not. */
+function worthDrawing(fires: readonly TurnedDown[]): readonly TurnedDown[] {
+  const first = fires.findIndex(({ inBand }) => inBand === null);
+  return first < 0 ? fires : fires.slice(0, first + 1);
+}
+
 function tradeOff({ open, shownCase }: BookFigureInput): FireTradeOffData | undefined {
   const found = shownFires(open, shownCase);
   if (!found) return undefined;
   const best = bestFire(found);
   return {
-    fires: found.fires.map(({ share, feed, inBand, inBandCorrected, steady }) => ({
+    fires: worthDrawing(found.fires).map(({ share, feed, inBand, inBandCorrected, steady }) => ({
       share,
       feed,
       steady,

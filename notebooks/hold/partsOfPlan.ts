@@ -14,7 +14,7 @@ const difference: Dimension = { temperature: 1 };
 const climb: Dimension = { temperature: 1, time: -1 };
 
 /** A reading as it can be read: to the whole °F. */
-const wholeDegree = (kelvin: number): number => 273.15 + Math.round((kelvin - 273.15) * 1.8) / 1.8;
+export const wholeDegree = (kelvin: number): number => 273.15 + Math.round((kelvin - 273.15) * 1.8) / 1.8;
 
 type Part = readonly [string, unknown];
 

@@ -65,3 +65,44 @@ test.each([
   const pdf = await page.pdf({ format });
   expect(pagesOf(pdf)).toBe(1);
 });
+
+test("what is given is kept over a reload, and the plan is worked anew from it", async () => {
+  const page = await planned();
+  await change(page, "hold time", "20 min");
+  const hold = page.locator('[data-name="hold time"] > [data-in-case]').first();
+  await expect.poll(() => hold.textContent()).toMatch(/20/);
+  await settle(page);
+  await page.locator('#answer output[data-line="water_in_all"][data-value]').first().waitFor();
+  await expect.poll(() => page.locator(".card-hold").textContent()).toMatch(/for 20 min/);
+  await page.getByText(/^kept/).first().waitFor();
+  await page.reload();
+  await page.locator('#answer output[data-line="holds_with_the_table"][data-value]').first().waitFor();
+  await settle(page);
+  expect(await hold.textContent()).toMatch(/20/);
+  expect(await page.locator(".card-hold").textContent()).toMatch(/for 20 min/);
+});
+
+test("a plan at work says how far it is, can be stopped, and is worked again when asked", async () => {
+  const page = await openPage("site", {}, place);
+  const stop = page.getByRole("button", { name: /^stop: / }).first();
+  await stop.waitFor();
+  while ((await stop.count()) > 0) await stop.click({ timeout: 2000 }).catch(() => {});
+  await page.getByText("stopped by you:").first().waitFor();
+  while ((await page.getByRole("button", { name: /^work again: / }).count()) > 0)
+    await page
+      .getByRole("button", { name: /^work again: / })
+      .first()
+      .click({ timeout: 2000 })
+      .catch(() => {});
+  await page.locator('#answer output[data-line="holds_with_the_table"][data-value]').first().waitFor();
+  await settle(page);
+  expect(await page.locator("svg[data-figure='planned hold']").count()).toBe(1);
+});
+
+test("the whole notebook prints too, its figures and table with it", async () => {
+  const page = await planned();
+  await page.emulateMedia({ media: "print" });
+  expect(await page.locator("svg[data-figure='planned hold']").isVisible()).toBe(true);
+  expect(await page.locator("table.corrections").isVisible()).toBe(true);
+  expect(await page.locator("h1").isVisible()).toBe(true);
+});

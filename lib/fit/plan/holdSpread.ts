@@ -19,6 +19,8 @@ export interface HoldSpread {
 }
 
 const look = 30;
+/** s, the longest hold that is planned. */
+const longest = 6 * 3600;
 const stream = 5;
 
 /**
@@ -40,18 +42,21 @@ const stream = 5;
  */
 export function holdSpread(givens: PlanGivens, plan: FeedPlan, options: PlanOptions = {}): HoldSpread {
   const { draws = 300 } = options;
-  const often = planning(givens, { ...options, readEvery: look });
-  const table = planning(givens, options);
+  // One reading longer than the hold, so that its end is seen.
+  const longer = (by: number): PlanGivens => ({ ...givens, hold: Math.min(longest, givens.hold + by) });
+  const often = planning(longer(look), { ...options, readEvery: look });
+  const table = planning(longer(plan.table.readEvery), options);
   const schedule = (of: typeof table): HoldSchedule => ({
     ...scheduleOf(of, 1, plan.startReading - givens.target),
     rate: plan.feed,
     every: of.slug > 0 ? of.slug / plan.feed : 0,
   });
+  const upTo = (moments: readonly HoldMoment[]) => moments.filter(({ time }) => time <= givens.hold);
   const nothing = correcting(plan, look, 0, () => 0);
   const does = correcting(plan, plan.table.readEvery, plan.table.ignoreUntil, (water) => water);
   return {
-    nobody: momentsOf(often, schedule(often), nothing, draws),
-    corrected: momentsOf(table, schedule(table), does, draws),
+    nobody: upTo(momentsOf(often, schedule(often), nothing, draws)),
+    corrected: upTo(momentsOf(table, schedule(table), does, draws)),
     holds: draws,
   };
 }
