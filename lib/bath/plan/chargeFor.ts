@@ -1,6 +1,7 @@
 import { brineDensity } from "../../physics/brineDensity.ts";
 import { departedSaltRatio } from "../../physics/departedBoilingPoint.ts";
 import { needNumber, plain } from "../../physics/needNumber.ts";
+import { needBrine } from "../../physics/readBrine.ts";
 import { saltRatio } from "../../physics/saltRatio.ts";
 import type { Brine } from "../../physics/types.ts";
 import { saltMass, scaledSalts } from "../saltMasses.ts";
@@ -36,8 +37,8 @@ export interface ChargeGivens {
  * @param givens shares of the salts; target, K; pressure, Pa (65,000 to 105,000 with salts besides hydroxide); one of
  * liquid, m³ at the boil, water, kg, and salt, kg
  * @returns kg of each salt and of water, m³, steps, what it will likely read
- * @throws RangeError where not just one amount is given, for an amount not above 0, and as `saltRatio` (no salts, a
- * target below water's boil or above the range)
+ * @throws RangeError where not just one amount is given, for an amount not above 0, for a charge without hydroxide (what
+ * nitrate alone does is not known well enough), and as `saltRatio` (no salts, a target below water's boil or above the range)
  * Source: `saltRatio`, `brineDensity` (2 % for a mix, 95 %), `saltCurvePrior` for the doubt.
  * @example
  * const charge = chargeFor({ salts: { sodiumHydroxide: 2, sodiumNitrate: 1 }, target: 417.6, pressure: 101_325, water: 4.5 });
@@ -52,6 +53,12 @@ export function chargeFor(givens: ChargeGivens): Charge {
   const [only] = said;
   if (only === undefined || said.length > 1) {
     throw new RangeError(`invalid amount: ${said.join(" and ") || "none"}; just one of liquid, water and salt`);
+  }
+  needBrine(salts);
+  if (saltMass(salts) > 0 && !((salts.sodiumHydroxide ?? 0) > 0)) {
+    throw new RangeError(
+      "invalid salts: none of them sodium hydroxide; how much nitrate or nitrite alone raises the boil is not known well enough to advise",
+    );
   }
   const ratio = departure ? departedSaltRatio(target, pressure, salts, departure) : saltRatio(target, pressure, salts);
   if (!(ratio > 0)) {

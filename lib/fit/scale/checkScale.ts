@@ -1,4 +1,5 @@
 import { needNumber, plain } from "../../physics/needNumber.ts";
+import { saturationTemperature } from "../../physics/saturationTemperature.ts";
 import type { FitToScale, ScaleOptions, ScaleSetup } from "./types.ts";
 
 /**
@@ -7,7 +8,11 @@ import type { FitToScale, ScaleOptions, ScaleSetup } from "./types.ts";
  * @throws RangeError, in the maker's words, for a number out of range
  * @example checkSetup("new", { tank: { length: 9, width: 0.2, depth: 0.2 }, burners: { count: 1, jetDiameter: 0.0017, pressure: 34_000 } }) // throws invalid length
  */
-export function checkSetup(which: "old" | "new", { tank, burners }: ScaleSetup): void {
+export function checkSetup(which: "old" | "new", setup: ScaleSetup): void {
+  // What comes from a record may lack them, whatever its type says.
+  const { tank, burners }: Partial<ScaleSetup> = setup ?? {};
+  if (!tank) throw new RangeError(`missing ${which} tank: its inside length, width and depth, m`);
+  if (!burners) throw new RangeError(`missing burners under the ${which} tank: count, jet and pressure`);
   const of = (what: string) => `${what} of the ${which} tank`;
   needNumber(of("length"), tank.length, 0.1, 5, "m");
   needNumber(of("width"), tank.width, 0.05, 2, "m");
@@ -36,6 +41,10 @@ export function checkFit(fit: FitToScale | undefined): void {
 export function checkOptions(options: ScaleOptions): { readonly draws: number; readonly seed: number } {
   const { draws = 2000, seed = 1, start, feed, air, cylinder } = options;
   needNumber("air pressure", options.pressure, 65_000, 105_000, "Pa");
+  if (options.target !== undefined) {
+    const water = saturationTemperature(options.pressure);
+    needNumber("target", options.target, water, 473.15, "K", "from where plain water boils");
+  }
   if (air !== undefined) needNumber("air temperature", air, 243.15, 323.15, "K");
   if (start !== undefined) needNumber("temperature at the start", start, 273.15, options.target ?? 417.6, "K");
   if (feed !== undefined) needNumber("temperature of the water fed", feed, 273.15, 373.15, "K");

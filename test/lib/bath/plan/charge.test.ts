@@ -104,6 +104,11 @@ test.each([
   ],
   ["no salts", () => chargeFor({ salts: {}, target: 417.6, pressure, water: 1 }), "missing salts"],
   [
+    "a new bath of nitrate alone",
+    () => chargeFor({ salts: { sodiumNitrate: 1 }, target: 417.6, pressure, water: 1 }),
+    "not known well enough to advise",
+  ],
+  [
     "nitrate alone",
     () => strengthen({ bath: { ...bath, water: 5 }, target: 418, pressure, salts: { sodiumNitrate: 1 } }),
     "not known well enough to advise",

@@ -197,6 +197,9 @@ test("whatever setups are in range, the answers are in order and can be", () => 
 const wrongs: [string, () => unknown][] = [
   ["invalid length of the new tank", () => scaleSetup(fit, old, long(20, 1), options)],
   ["invalid number of burners", () => scaleSetup(fit, old, long(2, 1.5), options)],
+  ["missing old tank", () => scaleSetup(fit, null as never, old, options)],
+  ["missing burners under the new tank", () => scaleSetup(fit, old, { tank: old.tank } as never, options)],
+  ["invalid target: 370 K", () => scaleSetup(fit, old, old, { ...options, target: 370 })],
   ["invalid air pressure", () => scaleSetup(fit, old, old, { pressure: 1013 })],
   [
     "invalid boil-off of the fit",
