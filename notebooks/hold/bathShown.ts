@@ -20,6 +20,7 @@ function hand(system: System) {
       formatWithSpread(measuredValue(kg, u, mass, "curve"), us ? "fl oz" : "ml", { system }).text,
     boil: (kelvin: number, u: number) =>
       formatWithSpread(measuredValue(kelvin, u, reading, "curve"), degrees, { system }).text,
+    plain: (kelvin: number) => formatQuantity(kelvin, degrees, { system, dimension: reading }),
     step: (kelvin: number) => `${(kelvin * (us ? 1.8 : 1)).toFixed(0).replace("-", "−")} ${degrees}`,
     depth: (metres: number) => formatQuantity(metres, us ? "in" : "cm", { system, decimals: 1 }),
     ratio: (one: number) => formatQuantity(one, us ? "lb/gal" : "kg/l", { system, dimension: {}, digits: 3 }),
@@ -54,7 +55,7 @@ export function newBath(facts: BathFacts, system: System): TemplateResult {
   const { salt, water, boil, depth: deep, ratio, small } = hand(system);
   const { expected } = charge;
   return html`<p>For the target on this tank’s air, ${deep(depth)} deep: <b>${salt(charge.saltTotal)}</b> of salt in <b>${water(charge.water)}</b> of water, ${ratio(charge.ratio)}. It will first boil at ${boil(expected.boilingPoint, expected.standardUncertainty)}, and the water that brings it to the target is known no better than ${small(0, expected.waterUncertainty).replace(/^0\s*/, "")}.</p>
-    ${charge.cautions.map((says) => caution(`Danger. ${says}`))}
+    ${caution(`Danger. ${charge.cautions.join(" ")}`)}
     ${steps(charge, system)}
     <p class="small">${expected.says} How much nitrate or nitrite alone moves the boil is known to a factor of six only: no advice is given on adding it by itself.</p>`;
 }
@@ -67,7 +68,7 @@ export function thisBath(facts: BathFacts, system: System): TemplateResult {
   return html`<p>With the water given it boils at ${boil(boils, boilsUncertainty)}, by ${fitted ? "its own fitted log" : "the published curve"}${unsure ? ": whether that is above or below the target, can’t tell. Boil it and read." : "."}</p>
     ${
       weaker
-        ? html`<p>To weaken it to its target: ${small(weaker.water, weaker.expected.waterUncertainty)}, cold before lighting, or at the boil as a thin steady feed.</p>${weaker.cautions.map((says) => caution(`Danger. ${says}`))}`
+        ? html`<p>To weaken it to its target: ${small(weaker.water, weaker.expected.waterUncertainty)}, cold before lighting, or at the boil as a thin steady feed.</p>${caution(`Danger. ${weaker.cautions.join(" ")}`)}`
         : nothing
     }
     ${
@@ -79,7 +80,7 @@ export function thisBath(facts: BathFacts, system: System): TemplateResult {
       stronger && leaves !== undefined
         ? html`<p>Only where the level is too low for that: ${salt(stronger.saltTotal)} of salt, as a charge to the cold bath, fire off, crust broken.</p>
           <details class="fold"><summary><h4>Strengthening the cold bath</h4><span>${salt(stronger.saltTotal)} of salt in small lots</span><span class="word shut">unfold</span><span class="word open">fold</span></summary><div class="prose">
-          ${stronger.cautions.map((says) => caution(`Danger. ${says}`))}${steps(stronger, system)}</div></details>`
+          ${caution(`Danger. ${stronger.cautions.join(" ")}`)}${steps(stronger, system)}</div></details>`
         : nothing
     }
     ${
@@ -94,7 +95,7 @@ export function elsewhere({ elsewhere: list, target }: BathFacts, system: System
   const words = hand(system);
   const litre = (one: number) => `${one > 0 ? "lose" : "take"} ${(100 * Math.abs(one)).toFixed(1)} % of its water`;
   return html`<div class="scrolls" tabindex="0" role="region" aria-label="the same bath elsewhere"><table class="ledger-table">
-    <caption>A bath that boils at ${words.boil(target, 0).replace(/ exactly/, "")} on this air, nothing put in or taken out.</caption>
+    <caption>A bath that boils at ${words.plain(target)} on this air, nothing put in or taken out.</caption>
     <thead><tr><th scope="col">where</th><th scope="col">it boils at</th><th scope="col">to boil at the target there it must</th><th scope="col">salt to water then</th></tr></thead>
     <tbody>${list.map((one) => {
       const { boilingPoint, standardUncertainty, leaves, ratioWanted } = one.boils;

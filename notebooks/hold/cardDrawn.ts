@@ -52,7 +52,7 @@ export function minuteRule({ minutes, holdTime, feedFrom, steady }: CardFacts): 
 }
 
 const short = ({ does, again }: Correction, every: number, facts: CardFacts, system: System): string => {
-  const later = again > every ? `, read at ${timeWords(again)}` : "";
+  const later = again > every ? `, read in ${timeWords(again)}` : "";
   switch (does.kind) {
     case "nothing":
       return facts.steady ? "keep dripping" : "keep to the clock";
