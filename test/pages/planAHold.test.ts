@@ -86,16 +86,26 @@ test("a plan at work says how far it is, can be stopped, and is worked again whe
   const page = await openPage("site", {}, place);
   const stop = page.getByRole("button", { name: /^stop: / }).first();
   await stop.waitFor();
-  while ((await stop.count()) > 0) await stop.click({ timeout: 2000 }).catch(() => {});
-  await page.getByText("stopped by you:").first().waitFor();
-  while ((await page.getByRole("button", { name: /^work again: / }).count()) > 0)
-    await page
-      .getByRole("button", { name: /^work again: / })
-      .first()
-      .click({ timeout: 2000 })
-      .catch(() => {});
+  const stopped = page.getByText("stopped by you:").first();
+  await expect
+    .poll(async () => {
+      await stop.click({ timeout: 200 }).catch(() => {});
+      return stopped.isVisible();
+    })
+    .toBe(true);
+  expect(await page.locator('#answer output[data-line="holds_with_the_table"][data-value]').count()).toBe(0);
+  // What was stopped is worked again one by one: words to do so stand only while nothing is at work.
+  const again = page.getByRole("button", { name: /^work again: / }).first();
+  await expect
+    .poll(
+      async () => {
+        await again.click({ timeout: 200 }).catch(() => {});
+        return page.locator("svg[data-figure='planned hold']").count();
+      },
+      { timeout: 30_000 },
+    )
+    .toBe(1);
   await page.locator('#answer output[data-line="holds_with_the_table"][data-value]').first().waitFor();
-  await settle(page);
   expect(await page.locator("svg[data-figure='planned hold']").count()).toBe(1);
 });
 
