@@ -75,6 +75,7 @@ export function frontPlace(props: FrontPlaceProps): {
       columns: front.columns,
       questions: [
         { asks: book.asks, name: runPageName },
+        ...pages.tools.map((tool) => ({ asks: tool.book.asks, name: tool.book.name ?? tool.book.asks })),
         { asks: "Something else, in lines of your own?", name: pages.ownQuestions },
       ],
       answer: lastOne
