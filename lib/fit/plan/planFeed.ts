@@ -1,3 +1,4 @@
+import { burnerEfficiencyPrior } from "../../physics/burnerEfficiencyPrior.ts";
 import { propane } from "../../physics/propane.ts";
 import { additionsOf } from "./additionsOf.ts";
 import { bothOf, drawsOf, type Planning, planning, promisesOf, scheduleOf, sharesOf, tried } from "./planning.ts";
@@ -100,7 +101,7 @@ function planOf(
     ...table.rows.map(({ water }) => water),
   ];
   const waterTotal = additions.reduce((sum, { water }) => sum + water, 0);
-  const gas = "heat" in burner ? undefined : burner.power / propane.grossHeatingValue.value;
+  const { rate: gas, relative } = gasOf(burner);
   const result = {
     stage,
     additions,
@@ -111,7 +112,7 @@ function planOf(
     timeLost: { nobody: lost(nobody), corrected: lost(corrected) },
     waterTotal,
     feed: does.rate,
-    ...(gas === undefined ? {} : { gasTotal: gas * lit }),
+    gasTotal: gas * lit,
     largestSlug: Math.max(0, ...pours),
     slugLimit: limit,
     measureLimited,
@@ -131,7 +132,7 @@ function planOf(
       feed: bath.heatDoubt * does.rate,
       waterTotal: bath.heatDoubt * waterTotal,
       // The hold is as long as it is planned; only the way there hangs on the heat.
-      ...(gas === undefined ? {} : { gasTotal: gas * bath.heatDoubt * (lit - hold) }),
+      gasTotal: gas * Math.hypot(bath.heatDoubt * (lit - hold), relative * lit),
       drift: Math.hypot(bath.heatDoubt, bath.slopeDoubt) * drift,
     },
     table,
@@ -142,5 +143,16 @@ function planOf(
       "One fit's error is the same all night: your bath may hold more or less often than said; over many baths it is right.",
     ],
   };
-  return { ...result, remarks: remarksOn(result, plan, times.why) };
+  return { ...result, remarks: [...remarksOn(result, plan, times.why), ...(relative > 0 ? [gasByHandbook] : [])] };
+}
+
+const gasByHandbook =
+  "The gas is reckoned by a handbook share, some 35 of 100 parts of an open flame's heat reaching the bath: the burner's own rate is not known.";
+
+/** kg/s of propane, and its relative standard uncertainty where only the heat that reaches the bath is known. */
+function gasOf(burner: PlanGivens["setup"]["burner"]): { readonly rate: number; readonly relative: number } {
+  const { value } = propane.grossHeatingValue;
+  if (!("heat" in burner)) return { rate: burner.power / value, relative: 0 };
+  const share = burnerEfficiencyPrior({ skirted: false, basis: "gross" });
+  return { rate: burner.heat / share.value / value, relative: share.standardUncertainty / share.value };
 }

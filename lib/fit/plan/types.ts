@@ -157,8 +157,11 @@ export interface FeedPlan {
   readonly waterTotal: number;
   /** kg/s of the steady feed, or of the pours on average. */
   readonly feed: number;
-  /** kg of propane from lighting the burner to the end of the hold; absent where the burner is known by its heat alone. */
-  readonly gasTotal?: number;
+  /**
+   * kg of propane from lighting the burner to the end of the hold; by a handbook share, and said so in `remarks`, where
+   * the burner is known by its heat alone.
+   */
+  readonly gasTotal: number;
   /** kg: the largest pour that the plan or its table asks for. */
   readonly largestSlug: number;
   readonly slugLimit: SlugLimit;
@@ -184,7 +187,7 @@ export interface FeedPlan {
     readonly timeToBoil: number | null;
     readonly feed: number;
     readonly waterTotal: number;
-    readonly gasTotal?: number;
+    readonly gasTotal: number;
     readonly drift: number;
   };
   readonly table: CorrectionTable;

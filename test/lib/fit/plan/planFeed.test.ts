@@ -199,6 +199,15 @@ test("parts dip the bath by the heat they take and the feed waits until it is ne
   expect(plan.inBandOnceBack.corrected).toBeGreaterThan(plan.inBandCorrected);
 });
 
+test("gas of a burner that is known by its heat alone goes by a handbook share, and is said to", () => {
+  const plan = planFeed({ ...givens, setup: { ...setup, burner: { heat: 7000 } } }, quick);
+  const lit = (plan.timeToBoil ?? 0) + (plan.timeToStart ?? 0) + 1800;
+  // 0.35 ± 0.10 of an open flame's gross heat: the handbook figure of burnerEfficiencyPrior.
+  expect(plan.gasTotal).toBeCloseTo((7000 / 0.35 / propane.grossHeatingValue.value) * lit, 6);
+  expect(plan.uncertainty.gasTotal / plan.gasTotal).toBeGreaterThan(0.28);
+  expect(plan.remarks.join(" ")).toContain("handbook share");
+});
+
 test("heat-up and gas are those of the full simulation", () => {
   const plan = planFeed(givens, quick);
   const boil = simulateBath(setup, bath, { end: 3 * 3600 }, { step: 5 }).course.find(
