@@ -4,6 +4,7 @@ import type { KeptRun } from "../../lib/record/index.ts";
 import * as act from "./actions.ts";
 import { questions } from "./book/questions.ts";
 import type { FigureMaker } from "./drawings.ts";
+import { drawPaced } from "./drawPaced.ts";
 import { frontPlace } from "./frontPlace.ts";
 import { type Shop, saveCopy } from "./keep.ts";
 import { pageEvents } from "./pageEvents.ts";
@@ -35,7 +36,6 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
   const names = [front.name, runPageName, ...tools.map(toolName), ownQuestions];
   /** What the maker should read; nothing of it is worth keeping. */
   let said: readonly string[] = [];
-  let due = false;
 
   const system = (): "US" | "metric" => shop.record.settings.units;
   const here = (): readonly KeptRun[] => shop.record.runs.filter((run) => !run.removed);
@@ -45,15 +45,7 @@ export function startApp({ root, shop, pages, vocabulary, figures }: AppOptions)
     here().find(({ id }) => id === shop.record.settings.openRun) ?? byNewest()[0];
   const place = () => placeIn(location.hash, names, runPageName);
 
-  /** Draws the page once all of this turn's changes are in; a microtask, since a hidden tab has no frames. */
-  function redraw(): void {
-    if (due) return;
-    due = true;
-    queueMicrotask(() => {
-      due = false;
-      trials.drawn(draw);
-    });
-  }
+  const redraw = drawPaced(() => trials.drawn(draw));
 
   function says(words: readonly string[]): void {
     said = words;

@@ -1,6 +1,7 @@
+import { pageWidth } from "../pageWidth.ts";
 import { firstCase, handOf } from "./hand.ts";
 import { showMarks } from "./marked.ts";
-import { cellAt, makeStop, rowsIn } from "./spots.ts";
+import { cellAt, isStop, makeStop, rowsIn } from "./spots.ts";
 import type { GridProps } from "./types.ts";
 
 const enterable = "input, textarea, select, button, a[href], [tabindex='0']";
@@ -15,6 +16,14 @@ function settleFocus(root: Element, props: GridProps): void {
   const closed = hand.opened !== undefined && props.inHand === undefined;
   const opened = hand.opened;
   hand.opened = props.inHand;
+  // What hides places is the case that a phone shows; asking each of them for its style would work all styles out now.
+  const seenBy = `${props.shownCase}\n${pageWidth()}`;
+  const stays = hand.seenBy === seenBy && hand.wants === undefined && !closed && isStop(root, hand.at);
+  hand.seenBy = seenBy;
+  if (stays) {
+    if (hand.from) showMarks(root, props);
+    return;
+  }
   const first = rowsIn(root, false)[0];
   if (!hand.at && first) hand.at = { line: first.dataset.name ?? "", column: firstCase };
   const gone = hand.at && hand.at.line !== "" && !rowsIn(root).some((row) => row.dataset.name === hand.at?.line);

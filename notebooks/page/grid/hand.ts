@@ -24,6 +24,8 @@ export interface Hand {
   wants: "place" | "blank" | "panel" | undefined;
   /** The line in hand when the grid was drawn last. */
   opened: Place | undefined;
+  /** What decides which places are seen, when the grid was drawn last. */
+  seenBy: string | undefined;
   /** A given that is being stepped with a held key: what its first undo says. */
   stepping: { readonly key: string; readonly undo: string | undefined } | undefined;
 }
@@ -40,6 +42,7 @@ export function handOf(open: Lines): Hand {
     edit: undefined,
     wants: undefined,
     opened: undefined,
+    seenBy: undefined,
     stepping: undefined,
   };
   hands.set(open, hand);

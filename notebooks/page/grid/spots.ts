@@ -50,6 +50,14 @@ export function makeStop(root: Element, cell: HTMLElement | undefined): void {
   cell.setAttribute("tabindex", "0");
 }
 
+/** Whether the grid's tab stop is at this very place already. */
+export function isStop(root: Element, spot: Spot | undefined): boolean {
+  const stop = stops.get(root);
+  if (!spot || !stop || !root.contains(stop) || stop.tabIndex !== 0) return false;
+  const at = spotOf(stop);
+  return at?.line === spot.line && at.column === spot.column;
+}
+
 export type Move = "left" | "right" | "up" | "down" | "home" | "end" | "first" | "last" | "page up" | "page down";
 
 /** How many lines a page up or down is. */
