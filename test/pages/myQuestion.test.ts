@@ -199,3 +199,18 @@ test("a ± that will not do gives way to a trial once the hand pauses, and an ed
   await mark.waitFor();
   expect((await ends())[1]).toBeGreaterThan(2.25 + (9 / 16) * 2.4);
 });
+
+test("on a phone the words under the grid and under a case's name are 56 px to touch", async () => {
+  const page = await openPage("site", { viewport: { width: 390, height: 844 }, hasTouch: true }, place);
+  await amount(page, "gas_cost_for_each_blade", "six blades");
+  const small = await page
+    .locator("#lines .grid-of-lines :is(.under, .head) :is(button, summary):visible")
+    .evaluateAll((all) =>
+      all.flatMap((one) => {
+        const { width, height } = one.getBoundingClientRect();
+        return width < 56 || height < 56 ? [`${one.textContent}: ${width} x ${height}`] : [];
+      }),
+    );
+  expect(small).toEqual([]);
+  expect(await word(page, "add a line").count()).toBe(1);
+});
