@@ -251,7 +251,7 @@ export default notebook({
   }),
   answer: [
     {
-      says: "It comes to the boil in {minutes to the boil} and takes {make-up water} a minute to hold its target.",
+      says: "The base comes to the boil in {minutes to the boil} and takes {make-up water} a minute to hold its target.",
       otherwise: "How this bath would fire can't be said yet.",
       caution: flash,
     },

@@ -23,7 +23,7 @@ const phone = 640;
 /** px for the intervals side by side, by the width of the page. */
 const besideWidth = (page: number): number => (page <= phone ? page - 32 : page <= 1100 ? 96 : 150);
 /** More lines than this are laid out only where they are seen. */
-const many = 30;
+const many = 200;
 /** More cases than this do not stand beside one another on paper. */
 const manyCases = 3;
 
