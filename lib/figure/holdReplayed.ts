@@ -4,12 +4,13 @@ import { drawBandBar } from "./drawBandBar.ts";
 import { drawEvents } from "./drawEvents.ts";
 import { drawBandDimension, drawHoldRules } from "./drawHoldRules.ts";
 import { drawLabel } from "./drawLabel.ts";
-import { drawPlate, limitPlaces, type Plate } from "./drawPlate.ts";
+import { drawPlate, limitPlaces } from "./drawPlate.ts";
 import { drawSetApart, setApart, shownReadings } from "./drawReadings.ts";
 import { drawWater } from "./drawWater.ts";
 import { assertFinite, assertWidth } from "./finite.ts";
 import { holdFrame } from "./holdFrame.ts";
 import { holdLabels } from "./holdLabels.ts";
+import { courseMarks, holdPlate } from "./holdPlate.ts";
 import { holdReplayedFinding } from "./holdReplayedFinding.ts";
 import { drawn, plotFigure } from "./plotFigure.ts";
 import { svg } from "./svg.ts";
@@ -35,17 +36,7 @@ export function holdReplayed(data: HoldReplayedData, options: FigureOptions): SV
   const sorted = { ...data, readings: [...data.readings].sort((a, b) => a.time - b.time) };
   const frame = holdFrame(sorted, options);
   const { document, x, y } = frame;
-  const plate: Plate = {
-    document,
-    width: frame.width,
-    top: frame.plateTop,
-    bottom: frame.plateBottom,
-    figures: { x: frame.left - 18, anchor: "end" },
-    size: frame.size,
-    unit: frame.units.temperature,
-    y,
-    ...(data.target ? { target: data.target } : {}),
-  };
+  const plate = holdPlate(frame, data.target);
   const course = thin(
     throughBreaks(data.course ?? [], frame.scale),
     (one) => x(one.time),
@@ -68,15 +59,7 @@ export function holdReplayed(data: HoldReplayedData, options: FigureOptions): SV
     y: scaleKnots(frame.scale),
     marks: [
       drawn(drawPlate(plate)),
-      Plot.areaY(course, {
-        x: "time",
-        y1: "low",
-        y2: "high",
-        fill: "var(--spread)",
-        stroke: "var(--fitted)",
-        strokeWidth: 0.7,
-      }),
-      Plot.line(course, { x: "time", y: "value", stroke: "var(--fitted)", strokeWidth: 2.2, strokeLinejoin: "round" }),
+      ...courseMarks(course),
       drawn(drawHoldRules(frame, limitPlaces(plate))),
       drawn(drawBandBar(data, frame)),
       drawn(drawEvents(data, frame)),

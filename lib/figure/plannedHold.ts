@@ -3,10 +3,11 @@ import { scaleKnots } from "./brokenScale.ts";
 import { drawBandBar } from "./drawBandBar.ts";
 import { drawBandDimension, drawHoldRules } from "./drawHoldRules.ts";
 import { drawLabel } from "./drawLabel.ts";
-import { drawPlate, limitPlaces, type Plate } from "./drawPlate.ts";
+import { drawPlate, limitPlaces } from "./drawPlate.ts";
 import { drawWater } from "./drawWater.ts";
 import { assertFinite, assertWidth } from "./finite.ts";
 import { holdFrame } from "./holdFrame.ts";
+import { courseMarks, holdPlate } from "./holdPlate.ts";
 import { plannedHoldFinding } from "./plannedHoldFinding.ts";
 import { plannedHoldLabels } from "./plannedHoldLabels.ts";
 import type { PlannedHoldData } from "./planTypes.ts";
@@ -44,17 +45,7 @@ export function plannedHold(data: PlannedHoldData, options: FigureOptions): SVGS
   };
   const frame = holdFrame(laid, options);
   const { document, y } = frame;
-  const plate: Plate = {
-    document,
-    width: frame.width,
-    top: frame.plateTop,
-    bottom: frame.plateBottom,
-    figures: { x: frame.left - 18, anchor: "end" },
-    size: frame.size,
-    unit: frame.units.temperature,
-    y,
-    target,
-  };
+  const plate = holdPlate(frame, target);
   const dashed = (edge: "low" | "high") =>
     Plot.line(nobody, { x: "time", y: edge, stroke: "var(--ink)", strokeWidth: 1.2, strokeDasharray: "7 4" });
   const labels = plannedHoldLabels(data, frame);
@@ -68,15 +59,7 @@ export function plannedHold(data: PlannedHoldData, options: FigureOptions): SVGS
     y: scaleKnots(frame.scale),
     marks: [
       drawn(drawPlate(plate)),
-      Plot.areaY(corrected, {
-        x: "time",
-        y1: "low",
-        y2: "high",
-        fill: "var(--spread)",
-        stroke: "var(--fitted)",
-        strokeWidth: 0.7,
-      }),
-      Plot.line(corrected, { x: "time", y: "value", stroke: "var(--fitted)", strokeWidth: 2.2 }),
+      ...courseMarks(corrected),
       dashed("low"),
       dashed("high"),
       drawn(drawHoldRules(frame, limitPlaces(plate))),
