@@ -38,3 +38,21 @@ export function withoutWords(root: Element): Element {
   }
   return root;
 }
+
+/** Elements of a figure that a selector finds. */
+export const all = (root: Element, selector: string) => [...root.querySelectorAll(selector)];
+
+/** The numbers of a path. */
+export const numbersOf = (element: Element | undefined): readonly number[] =>
+  (element?.getAttribute("d")?.match(/-?[\d.]+/g) ?? []).map(Number);
+
+/** Reads a rule's figures and gives where on it, px, a value lies. */
+export const ruleAt = (root: Element, side: "left" | "below") => {
+  const figures = all(root, `[data-rule="${side}"] text`).map((text) => ({
+    value: Number(text.textContent),
+    at: side === "below" ? Number(text.getAttribute("x")) : Number(text.getAttribute("y")) - 14 * 0.35,
+  }));
+  const [first, last] = [figures[0], figures.at(-1)];
+  if (!first || !last) throw new Error("no figures on the rule");
+  return (value: number) => first.at + ((value - first.value) / (last.value - first.value)) * (last.at - first.at);
+};

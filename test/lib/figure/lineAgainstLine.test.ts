@@ -4,7 +4,18 @@ import type { CasePair, LineAgainstLineData } from "../../../lib/figure/caseType
 import { lineAgainstLine } from "../../../lib/figure/lineAgainstLine.ts";
 import { lineAgainstLineFinding } from "../../../lib/figure/lineAgainstLineFinding.ts";
 import { exact } from "../../../lib/measure/measuredValue.ts";
-import { anyName, anyValue, boilOff, endless, longName, plain, withoutWords } from "./caseSupport.ts";
+import {
+  all,
+  anyName,
+  anyValue,
+  boilOff,
+  endless,
+  longName,
+  numbersOf,
+  plain,
+  ruleAt,
+  withoutWords,
+} from "./caseSupport.ts";
 import { badAttributes, clipped, overlaps, page, words } from "./figureSupport.ts";
 
 const invented: LineAgainstLineData = {
@@ -27,18 +38,6 @@ const bare = (cases: readonly CasePair[]): LineAgainstLineData => ({
 });
 const draw = (data: LineAgainstLineData, width = 720, system: "US" | "metric" = "US") =>
   lineAgainstLine(data, { document: page(), width, system });
-const all = (root: Element, selector: string) => [...root.querySelectorAll(selector)];
-const numbersOf = (element: Element | undefined): readonly number[] =>
-  (element?.getAttribute("d")?.match(/-?[\d.]+/g) ?? []).map(Number);
-const ruleAt = (root: Element, side: "left" | "below") => {
-  const figures = all(root, `[data-rule="${side}"] text`).map((text) => ({
-    value: Number(text.textContent),
-    at: side === "below" ? Number(text.getAttribute("x")) : Number(text.getAttribute("y")) - 14 * 0.35,
-  }));
-  const [first, last] = [figures[0], figures.at(-1)];
-  if (!first || !last) throw new Error("no figures on the rule");
-  return (value: number) => first.at + ((value - first.value) / (last.value - first.value)) * (last.at - first.at);
-};
 
 test("lineAgainstLine crosses both 95 % bars of a case where its numbers lie on the two rules", () => {
   const root = draw(invented);

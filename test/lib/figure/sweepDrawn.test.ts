@@ -5,7 +5,18 @@ import { sweepDrawn } from "../../../lib/figure/sweepDrawn.ts";
 import { sweepDrawnFinding } from "../../../lib/figure/sweepDrawnFinding.ts";
 import { exact } from "../../../lib/measure/measuredValue.ts";
 import type { Value } from "../../../lib/measure/types.ts";
-import { anyName, anyValue, boilOff, endless, longName, plain, withoutWords } from "./caseSupport.ts";
+import {
+  all,
+  anyName,
+  anyValue,
+  boilOff,
+  endless,
+  longName,
+  numbersOf,
+  plain,
+  ruleAt,
+  withoutWords,
+} from "./caseSupport.ts";
 import { badAttributes, clipped, overlaps, page, words } from "./figureSupport.ts";
 
 const inch = 0.0254;
@@ -54,18 +65,6 @@ const one = (points: readonly SweepPoint[], other: Partial<SweepDrawnData> = {})
 });
 const draw = (data: SweepDrawnData, width = 720, system: "US" | "metric" = "US") =>
   sweepDrawn(data, { document: page(), width, system });
-const all = (root: Element, selector: string) => [...root.querySelectorAll(selector)];
-const numbersOf = (element: Element | undefined): readonly number[] =>
-  (element?.getAttribute("d")?.match(/-?[\d.]+/g) ?? []).map(Number);
-const ruleAt = (root: Element, side: "left" | "below") => {
-  const figures = all(root, `[data-rule="${side}"] text`).map((text) => ({
-    value: Number(text.textContent),
-    at: side === "below" ? Number(text.getAttribute("x")) : Number(text.getAttribute("y")) - 14 * 0.35,
-  }));
-  const [first, last] = [figures[0], figures.at(-1)];
-  if (!first || !last) throw new Error("no figures on the rule");
-  return (value: number) => first.at + ((value - first.value) / (last.value - first.value)) * (last.at - first.at);
-};
 
 test("sweepDrawn draws line and spread where their numbers lie on the two rules", () => {
   const root = draw({ ...invented, cases: [small] });
