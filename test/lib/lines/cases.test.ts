@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { given, type Notebook, notebook, openLines, worked } from "../../../lib/lines/index.ts";
-import { standardUncertainty } from "../../../lib/measure/index.ts";
+import { difference, standardUncertainty } from "../../../lib/measure/index.ts";
 
 const tanks: Notebook = {
   asks: "Which tank?",
@@ -89,6 +89,13 @@ test("less leaves nothing of what only rounding makes", async () => {
   const less = lines.less("there", "seven");
   expect(less?.value).toBe(0);
   expect(less?.components.size).toBe(0);
+});
+
+test("difference takes what slopes by differences leave of a part that cancels for nothing, and nothing larger", () => {
+  const of = (value: number, part: number) => ({ value, dimension: {}, components: new Map([["a", part]]) });
+  expect(difference(of(3.84, 0.08), of(3.84 + 1e-9, 0.08 + 1e-8))).toMatchObject({ value: 0, components: new Map() });
+  expect(difference(of(3.84, 0.08), of(3.84, 0.0801)).components.get("a")).toBeCloseTo(-0.0001, 12);
+  expect(difference(of(3.84, 0.08), of(3.83, 0.08))).toMatchObject({ value: expect.closeTo(0.01, 12) });
 });
 
 test("a copy of a case has the very same readings until one is changed", async () => {
