@@ -1,21 +1,17 @@
 import { html, type TemplateResult } from "lit-html";
-import { functions, type Notebook, namesOf, type Vocabulary } from "../../../lib/lines/index.ts";
+import type { Notebook, Vocabulary } from "../../../lib/lines/index.ts";
 import { type KeptNotebook, shown } from "../../../lib/record/index.ts";
-import type { Place } from "../grid/types.ts";
-import { lineInHand } from "../inHand/lineInHand.ts";
 import type { Shop } from "../keep.ts";
 import { routeOf } from "../route.ts";
 import type { Typing } from "../Typing.ts";
 import type { Trials } from "../trials/trials.ts";
 import { newAsking } from "./asking.ts";
 import { askAnother, throwAwayBook } from "./bookEdits.ts";
-import { bookFooter } from "./bookFooter.ts";
-import { caseActions } from "./caseActions.ts";
+import { linesOnPage, nothingAtHand, removeFigure } from "./linesOnPage.ts";
 import { type OpenBook, openBook } from "./openBook.ts";
 import { ownFigures } from "./ownFigures.ts";
 import { questionList } from "./questionList.ts";
 import { questionPage } from "./questionPage.ts";
-import type { Search } from "./solveForm.ts";
 
 export interface QuestionsProps {
   readonly shop: Shop;
@@ -49,9 +45,7 @@ export function questions(props: QuestionsProps): Questions {
   const { shop, vocabulary, place, ours, typing, trials, redraw } = props;
   const asking = newAsking(redraw);
   let opened: OpenBook | undefined;
-  let inHand: Place | undefined;
-  let shownCase: string | undefined;
-  let search: Search | undefined;
+  let atHand = nothingAtHand();
 
   const own = (): readonly KeptNotebook[] => shown(shop.record.notebooks).filter(({ of }) => of === undefined);
   const chosen = (id: string | undefined): KeptNotebook | undefined => own().find((one) => one.id === id) ?? own()[0];
@@ -60,7 +54,7 @@ export function questions(props: QuestionsProps): Questions {
     if (opened?.id === item.id) return opened;
     opened?.close();
     asking.forget();
-    [inHand, shownCase, search] = [undefined, undefined, undefined];
+    atHand = nothingAtHand();
     opened = openBook(shop, vocabulary, item, redraw);
     return opened;
   }
@@ -68,11 +62,6 @@ export function questions(props: QuestionsProps): Questions {
   function start(book: Notebook): void {
     location.hash = `${routeOf(place)}/${encodeURIComponent(askAnother(shop, book))}`;
   }
-
-  const take = (next: Place | undefined): void => {
-    inHand = next;
-    redraw();
-  };
 
   const listOf = (openId: string | undefined): TemplateResult =>
     questionList({
@@ -100,8 +89,8 @@ export function questions(props: QuestionsProps): Questions {
     const system = shop.record.settings.units;
     const book = open.notebook();
     const cases = open.cases().filter(({ hidden }) => !hidden);
-    const seen = cases.find(({ name }) => name === shownCase) ?? cases.find(({ base }) => base);
-    if (inHand && !open.names().includes(inHand.line)) inHand = undefined;
+    const seen = cases.find(({ name }) => name === atHand.shownCase) ?? cases.find(({ base }) => base);
+    if (atHand.inHand && !open.names().includes(atHand.inHand.line)) atHand.inHand = undefined;
     return questionPage({
       kept: item,
       book,
@@ -123,53 +112,21 @@ export function questions(props: QuestionsProps): Questions {
         busy: kept.busy(),
         invented: item.invented === true,
         answer: props.answer,
-        remove: (at) =>
-          asking.attemptHere(() =>
-            open.setRest("removing a figure", { figures: (book.figures ?? []).filter((_, i) => i !== at) }),
-          ),
+        remove: removeFigure({ open, book, asking }),
       }),
-      grid: {
+      grid: linesOnPage({
         open,
+        book,
+        record: shop.record,
         system,
+        vocabulary,
         typing,
         trials,
-        shownCase: seen?.name ?? "",
-        showCase: (name) => {
-          shownCase = name;
-          redraw();
-        },
-        inHand,
-        take,
-        panel: (line, inCase) =>
-          lineInHand({
-            open,
-            line,
-            inCase,
-            system,
-            names: namesOf(open.names(), [...functions, ...vocabulary.functions]),
-            close: () => take(undefined),
-            goTo: (next) =>
-              open.line(next).hidden ? asking.says(`${next} is not among these lines`) : take({ line: next, inCase }),
-            says: asking.says,
-            redraw,
-          }),
-        says: asking.says,
-        caseActions: (name) =>
-          caseActions({ open, name, attempt: asking.attemptHere, rename: (which) => asking.ask(`rename ${which}`) }),
+        asking,
+        atHand,
+        seen: seen?.name ?? "",
         redraw,
-        footer: bookFooter({
-          open,
-          book,
-          record: shop.record,
-          system,
-          asking,
-          search,
-          setSearch: (next) => {
-            search = next;
-            redraw();
-          },
-        }),
-      },
+      }),
     });
   }
 

@@ -1,13 +1,9 @@
 import { html, type TemplateResult } from "lit-html";
-import { foldName, functions, type Notebook, namesOf, type Vocabulary } from "../../../lib/lines/index.ts";
+import { foldName, type Notebook, type Vocabulary } from "../../../lib/lines/index.ts";
 import { itemOf, keyed, type ShopRecord } from "../../../lib/record/index.ts";
 import { newAsking } from "../book/asking.ts";
-import { bookFooter } from "../book/bookFooter.ts";
-import { caseActions } from "../book/caseActions.ts";
+import { linesOnPage, nothingAtHand, removeFigure } from "../book/linesOnPage.ts";
 import { ownFigures } from "../book/ownFigures.ts";
-import type { Search } from "../book/solveForm.ts";
-import type { Place } from "../grid/types.ts";
-import { lineInHand } from "../inHand/lineInHand.ts";
 import type { Shop } from "../keep.ts";
 import { valueIn } from "../showValue.ts";
 import type { Typing } from "../Typing.ts";
@@ -51,15 +47,8 @@ export function toolPlace(props: ToolPlaceProps): ToolPlace {
   const { shop, vocabulary, tool, typing, trials, redraw } = props;
   const asking = newAsking(redraw);
   let opened: OpenTool | undefined;
-  let inHand: Place | undefined;
-  let shownCase: string | undefined;
-  let search: Search | undefined;
+  const atHand = nothingAtHand();
   let seldom = false;
-
-  const take = (next: Place | undefined): void => {
-    inHand = next;
-    redraw();
-  };
 
   function content(says: readonly string[]): TemplateResult {
     opened ??= openTool(shop, vocabulary, tool, redraw);
@@ -69,17 +58,18 @@ export function toolPlace(props: ToolPlaceProps): ToolPlace {
     const system = shop.record.settings.units;
     const book = open.notebook();
     const cases = open.cases().filter(({ hidden }) => !hidden);
-    const seen = cases.find(({ name }) => name === shownCase) ?? cases.find(({ base }) => base);
+    const seen = cases.find(({ name }) => name === atHand.shownCase) ?? cases.find(({ base }) => base);
     const busy = kept.busy();
     const invented = isInvented(shop.record, book);
-    if (inHand && !open.names().some((one) => foldName(one) === foldName(inHand?.line ?? ""))) inHand = undefined;
+    const held = atHand.inHand?.line;
+    if (held && !open.names().some((one) => foldName(one) === foldName(held))) atHand.inHand = undefined;
 
     /** A line that is seldom needed is there only where it has a number, or where all are asked for. */
     const all = open.names().filter((one) => !open.line(one).hidden);
     const usual = all.filter(
       (one) =>
         !open.line(one).rare ||
-        inHand?.line === one ||
+        atHand.inHand?.line === one ||
         cases.some(({ name }) => valueIn(open.result(one, name)) !== undefined),
     );
     const input = { open, system, shownCase: seen?.name ?? "" };
@@ -117,63 +107,31 @@ export function toolPlace(props: ToolPlaceProps): ToolPlace {
           invented,
           answer: props.answer,
           from: ours.filter(({ drawing }) => drawing !== undefined).length + 1,
-          remove: (at) =>
-            asking.attemptHere(() =>
-              open.setRest("removing a figure", { figures: (book.figures ?? []).filter((_, i) => i !== at) }),
-            ),
+          remove: removeFigure({ open, book, asking }),
         }),
       ],
-      grid: {
+      grid: linesOnPage({
         open,
+        book,
+        record: shop.record,
         system,
+        vocabulary,
         typing,
         trials,
-        shownCase: seen?.name ?? "",
-        showCase: (name) => {
-          shownCase = name;
-          redraw();
-        },
-        inHand,
-        take,
+        asking,
+        atHand,
+        seen: seen?.name ?? "",
         lines: seldom ? all : usual,
-        panel: (line, inCase) =>
-          lineInHand({
-            open,
-            line,
-            inCase,
-            system,
-            names: namesOf(open.names(), [...functions, ...vocabulary.functions]),
-            close: () => take(undefined),
-            goTo: (next) =>
-              open.line(next).hidden ? asking.says(`${next} is not among these lines`) : take({ line: next, inCase }),
-            says: asking.says,
-            redraw,
-          }),
-        says: asking.says,
-        caseActions: (name) =>
-          caseActions({ open, name, attempt: asking.attemptHere, rename: (which) => asking.ask(`rename ${which}`) }),
+        more: html`${
+          seldom || usual.length === all.length
+            ? ""
+            : html`<button class="word" type="button" @click=${() => {
+                seldom = true;
+                redraw();
+              }}>show ${all.length - usual.length} lines seldom needed</button>`
+        } <button class="word" type="button" @click=${() => props.ask(copied(book))}>copy this notebook as a question of my own</button>`,
         redraw,
-        footer: bookFooter({
-          open,
-          book,
-          record: shop.record,
-          system,
-          asking,
-          search,
-          setSearch: (next) => {
-            search = next;
-            redraw();
-          },
-          more: html`${
-            seldom || usual.length === all.length
-              ? ""
-              : html`<button class="word" type="button" @click=${() => {
-                  seldom = true;
-                  redraw();
-                }}>show ${all.length - usual.length} lines seldom needed</button>`
-          } <button class="word" type="button" @click=${() => props.ask(copied(book))}>copy this notebook as a question of my own</button>`,
-        }),
-      },
+      }),
     });
   }
 
