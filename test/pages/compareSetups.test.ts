@@ -1,35 +1,19 @@
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
-import { barriers, keepPicture, openPage, schemes, settle, widths } from "./harness.ts";
+import { barriers, keepPicture, openPage, schemes, widths } from "./harness.ts";
+import * as lines from "./lines.ts";
+import { word, write } from "./lines.ts";
 
 const place = "#compare-setups";
 const base = "Four camp knives";
 const fire = "supposed: a bigger fire";
 
-const word = (page: Page, name: string) => page.getByRole("button", { name, exact: true });
-
-/** The number of a line in a case as machines read it, SI; once all cases are worked. */
-async function amount(page: Page, line: string, inCase: string): Promise<number> {
-  const output = page.locator(`#lines output[data-line="${line}"][data-case="${inCase}"][data-value]`).first();
-  await output.waitFor({ timeout: 40_000 });
-  return Number(await output.getAttribute("data-value"));
-}
+const amount = async (page: Page, line: string, inCase: string): Promise<number> =>
+  (await lines.amount(page, line, inCase))[0];
 
 async function worked(page: Page): Promise<void> {
   await amount(page, "freeboard", base);
-  await page.waitForFunction(() => document.querySelector("#at-work .at-work") === null, undefined, {
-    timeout: 40_000,
-  });
-  await settle(page);
-}
-
-/** Writes over a given in a case by keyboard alone, once the page is there. */
-async function write(page: Page, line: string, inCase: string, text: string): Promise<void> {
-  const cell = page.locator(`#lines [data-name="${line}"] [role=gridcell][data-in-case="${inCase}"]`);
-  await cell.focus();
-  await page.keyboard.press("Enter");
-  await cell.locator("[data-blank]").fill(text);
-  await page.keyboard.press("Enter");
+  await lines.worked(page);
 }
 
 test.each(widths.flatMap((width) => schemes.map((scheme) => ({ width, scheme }))))(

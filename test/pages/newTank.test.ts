@@ -1,39 +1,19 @@
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
-import { barriers, keepPicture, openPage, schemes, settle, widths } from "./harness.ts";
+import { barriers, keepPicture, openPage, schemes, widths } from "./harness.ts";
+import * as lines from "./lines.ts";
+import { word, write } from "./lines.ts";
 
 const place = "#new-tank";
 const base = "Straight";
 const inch = 0.0254;
 
-const word = (page: Page, name: string | RegExp) => page.getByRole("button", { name, exact: typeof name === "string" });
-
-/** The number of a line in a case as machines read it, SI, with the ends of its interval; once all cases are worked. */
-async function amount(page: Page, line: string, inCase = base): Promise<readonly [number, number, number]> {
-  const output = page.locator(`#lines output[data-line="${line}"][data-case="${inCase}"][data-value]`).first();
-  await output.waitFor({ timeout: 40_000 });
-  const [value, low, high] = await Promise.all(
-    ["value", "low", "high"].map((end) => output.getAttribute(`data-${end}`)),
-  );
-  return [Number(value), Number(low), Number(high)];
-}
+const amount = (page: Page, line: string, inCase = base) => lines.amount(page, line, inCase);
 
 async function worked(page: Page): Promise<void> {
   await amount(page, "boil_off");
   await page.locator('svg[data-figure="a sweep"]').waitFor({ timeout: 40_000 });
-  await page.waitForFunction(() => document.querySelector("#at-work .at-work") === null, undefined, {
-    timeout: 40_000,
-  });
-  await settle(page);
-}
-
-/** Writes over a given in a case by keyboard alone. */
-async function write(page: Page, line: string, inCase: string, text: string): Promise<void> {
-  const cell = page.locator(`#lines [data-name="${line}"] [role=gridcell][data-in-case="${inCase}"]`);
-  await cell.focus();
-  await page.keyboard.press("Enter");
-  await cell.locator("[data-blank]").fill(text);
-  await page.keyboard.press("Enter");
+  await lines.worked(page);
 }
 
 test.each(widths.flatMap((width) => schemes.map((scheme) => ({ width, scheme }))))(
