@@ -22,6 +22,16 @@ test("lye that boils at 145 °C is charged at about equal weights of lye and wat
   expect(chargeFor({ salts: { sodiumHydroxide: 1 }, target: 418.15, pressure, water: 1 }).ratio).toBeCloseTo(1, 1);
 });
 
+// Evaporators under vacuum, half lye, half water: 89.5 °C at 11.7 kPa (Geankoplis, example 8.4-3), 91.7 °C at 100 mmHg
+// (McCabe and Smith, evaporator example); both from memory.
+test.each([
+  [11_700, 362.65, 1, 0.06],
+  [13_332, 364.85, 1, 0.06],
+])("lye under %f Pa that boils at %f K is charged at %f of lye to one of water", (thin, target, ratio, within) => {
+  const charge = chargeFor({ salts: { sodiumHydroxide: 1 }, target, pressure: thin, water: 1 });
+  expect(Math.abs(charge.ratio / ratio - 1)).toBeLessThan(within);
+});
+
 // EP 1 284 309 A1 (2003), read: 75 % hydroxide, 20 % nitrite, rest unnamed, 1:1 with water by weight, boils at about 138 °C.
 test("hydroxide and nitrite that boil at 138 °C are charged at about equal weights of mix and water", () => {
   const salts = { sodiumHydroxide: 75, sodiumNitrite: 20 };
